@@ -1,0 +1,22 @@
+import type { Pattern } from './pattern.ts';
+
+/**
+ * The pattern as a file carries it: lengths and confidences to 0.001, dots an inch to 0.000001, the four factors of
+ * the paper's map to 0.000000001 (its pixels are many, and each may err by no more than a file's length may).
+ * Rounding twice is the same as rounding once.
+ */
+export const roundPattern = (pattern: Pattern): Pattern => rounded(pattern, 1e3) as Pattern;
+
+const FINER: Readonly<Record<string, number>> = { dpi: 1e6, a: 1e9, b: 1e9, c: 1e9, d: 1e9 };
+
+function rounded(value: unknown, perUnit: number): unknown {
+  // Adding 0 turns -0 into 0, which JSON cannot tell apart.
+  if (typeof value === 'number') return Math.round(value * perUnit) / perUnit + 0;
+  if (Array.isArray(value)) return value.map((item) => rounded(item, perUnit));
+  if (typeof value !== 'object' || value === null) return value;
+  const result: Record<string, unknown> = {};
+  for (const [key, item] of Object.entries(value)) {
+    result[key] = rounded(item, (Object.hasOwn(FINER, key) && FINER[key]) || 1e3);
+  }
+  return result;
+}
