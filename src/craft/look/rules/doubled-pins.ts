@@ -1,0 +1,28 @@
+import { distance } from '#base/geometry/point.ts';
+import type { Finding } from '../finding.ts';
+import type { Rule } from '../rule.ts';
+import { capital, sayLength, sayPins, sayPlace } from '../say.ts';
+
+export const doubledPins: Rule = {
+  id: 'doubled-pins',
+  title: 'One pin marked twice',
+  look: ({ pattern, doubles, hole, options }) => {
+    const groups = new Map<number, number[]>();
+    for (const [index, first] of doubles.entries())
+      if (first !== -1) groups.set(first, [...(groups.get(first) ?? [first]), index]);
+
+    return [...groups.values()].map((pins): Finding => {
+      const at = pattern.pins[pins[0]!]!;
+      const apart = Math.max(...pins.map((index) => distance(at, pattern.pins[index]!)));
+      return {
+        rule: 'doubled-pins',
+        severity: 'fault',
+        at: { x: at.x, y: at.y },
+        pins,
+        measured: { value: apart, unit: pattern.unit },
+        allowed: { value: hole * options.doubledWithin, unit: pattern.unit },
+        sentence: `${capital(sayPins(pins))} stand on one spot, ${sayLength(apart, pattern.unit)} apart, at ${sayPlace(at, pattern.unit)}. Keep one of them.`,
+      };
+    });
+  },
+};

@@ -1,0 +1,39 @@
+import type { Doubt } from '#pattern/pattern.ts';
+import type { Finding } from '../finding.ts';
+import type { Rule } from '../rule.ts';
+import { sayPlace } from '../say.ts';
+
+export const doubtfulPin: Rule = {
+  id: 'doubtful-pin',
+  title: 'A pin that the finder was not sure of',
+  look: ({ pattern, options }) =>
+    pattern.pins.flatMap(({ x, y, confidence, doubt }, index): Finding[] => {
+      if (confidence === undefined || confidence >= options.surePin) return [];
+      const why = doubt?.map((code) => DOUBT_WORDS[code]).join(', ');
+      return [
+        {
+          rule: 'doubtful-pin',
+          severity: 'warning',
+          at: { x, y },
+          pins: [index],
+          measured: { value: confidence, unit: 'share' },
+          allowed: { value: options.surePin, unit: 'share' },
+          sentence: `Pin ${index + 1}, at ${sayPlace({ x, y }, pattern.unit)}, is in doubt${why ? `: ${why}` : ''}. Compare with the paper; keep it or take it out.`,
+        },
+      ];
+    }),
+};
+
+const DOUBT_WORDS: Readonly<Record<Doubt, string>> = {
+  faint: 'the dot is faint',
+  small: 'it is smaller than the others',
+  large: 'it is larger than the others',
+  oval: 'it is not round',
+  crossing: 'lines cross there',
+  'line-end': 'a line ends there',
+  'in-thick-line': 'it lies in a thick line',
+  'in-text': 'it may be part of a letter or number',
+  speck: 'it may be a speck',
+  touching: 'it touches its neighbour',
+  edge: 'it lies at the edge of the picture',
+};

@@ -1,0 +1,33 @@
+import type { MissingPin } from '#pattern/structure.ts';
+import type { Finding } from '../finding.ts';
+import type { Rule } from '../rule.ts';
+import { capital, sayPlace } from '../say.ts';
+
+/** The rules for missing pins differ only in which structure calls for the pin, and in how a person would put it. */
+export const gapRule = (
+  id: string,
+  title: string,
+  calledForBy: readonly MissingPin['why'][],
+  words: string,
+): Rule => ({
+  id,
+  title,
+  look: ({ pattern, regularity, options }) =>
+    regularity.missing
+      .filter(({ why }) => calledForBy.includes(why))
+      .map(({ x, y, confidence }): Finding => {
+        const sure = confidence >= options.sureGap;
+        const place = sayPlace({ x, y }, pattern.unit);
+        return {
+          rule: id,
+          severity: sure ? 'warning' : 'note',
+          at: { x, y },
+          pins: [],
+          measured: { value: confidence, unit: 'share' },
+          allowed: { value: options.sureGap, unit: 'share' },
+          sentence: sure
+            ? `${capital(words)} at ${place}. Put the pin in, or leave the gap if it is meant.`
+            : `Perhaps ${words} at ${place}; the pins round it do not settle it. Compare with the paper.`,
+        };
+      }),
+});

@@ -1,0 +1,90 @@
+import type { Point } from '#base/geometry/point.ts';
+import type { Anchor, Pattern } from '#pattern/pattern.ts';
+import type { Regularity } from '#pattern/structure.ts';
+import { neighboursOf } from './neighbours.ts';
+import type { LookOptions } from './options.ts';
+import { type CheckedRun, runsToCheck } from './runs.ts';
+import { typicalSpacing } from './spacing.ts';
+
+/** What is handed in to be looked over. The regularity belongs to the pattern: same pins, same order. */
+export interface Inspection {
+  readonly pattern: Pattern;
+  readonly regularity: Regularity;
+  readonly options: LookOptions;
+}
+
+/** An inspection with what several rules need, worked out once. */
+export interface Survey extends Inspection {
+  readonly indexOf: ReadonlyMap<string, number>;
+  /** For each pin, the earlier pin that it doubles, or -1. */
+  readonly doubles: Int32Array;
+  /** Indices of the pins that double no earlier one; no two of them stand nearer than a doubled pin would. */
+  readonly distinct: readonly number[];
+  /** Typical distance from a pin to its nearest neighbour, in the pattern's unit; 0 with fewer than two pins. */
+  readonly spacing: number;
+  readonly runs: readonly CheckedRun[];
+  /** Diameter of a hole, in the pattern's unit. */
+  readonly hole: number;
+  /** The distinct pins within `reach` of a place, as indices into the pattern's pins. */
+  readonly near: (place: Point, reach: number) => number[];
+  readonly nearest: (place: Point, reach: number) => number | null;
+  /** Where a mark starts, bends or ends. Throws where it names a pin that is not there, which no file may. */
+  readonly placeOf: (anchor: Anchor) => Point;
+}
+
+/** Time grows as n log n with the pins. Throws where the regularity is not of this pattern. */
+export function survey(inspection: Inspection): Survey {
+  const { pattern, regularity, options } = inspection;
+  const { pins } = pattern;
+  if (regularity.structureOf.length !== pins.length)
+    throw new RangeError(
+      `survey: regularity of ${regularity.structureOf.length} pins, pattern of ${pins.length}`,
+    );
+  const indexOf = new Map(pins.map((pin, index) => [pin.id, index]));
+  const hole = holeOf(pattern, options);
+  const doubles = findDoubles(pins, hole * options.doubledWithin);
+  const distinct = pins.flatMap((_, index) => (doubles[index] === -1 ? index : []));
+  const neighbours = neighboursOf(distinct.map((index) => pins[index]!));
+  const near = (place: Point, reach: number) => neighbours.within(place, reach).map((at) => distinct[at]!);
+  return {
+    ...inspection,
+    indexOf,
+    doubles,
+    distinct,
+    spacing: typicalSpacing(pins, distinct, near),
+    runs: runsToCheck(pattern, regularity, indexOf, doubles),
+    hole,
+    near,
+    nearest: (place, reach) => distinct[neighbours.nearest(place, reach) ?? -1] ?? null,
+    placeOf: (anchor) => {
+      if (!('pin' in anchor)) return anchor;
+      const pin = pins[indexOf.get(anchor.pin) ?? -1];
+      if (pin === undefined) throw new RangeError(`survey: no pin '${anchor.pin}'`);
+      return pin;
+    },
+  };
+}
+
+/**
+ * Hole or pin as chosen for the pattern, else the usual one. In pixels no size is known: then a tenth of a pixel, which
+ * only tells exact doubles.
+ */
+function holeOf({ unit, sizes }: Pattern, options: LookOptions): number {
+  if (unit === 'px') return 0.1;
+  return sizes.hole ?? sizes.pin ?? options.hole;
+}
+
+/**
+ * Each kept pin takes in the later ones that stand within `reach`. Kept pins are further apart than that, so that each
+ * pin is met a few times at most, however many lie on one spot.
+ */
+function findDoubles(pins: readonly Point[], reach: number): Int32Array {
+  const doubles = new Int32Array(pins.length).fill(-1);
+  const neighbours = neighboursOf(pins);
+  for (const [index, pin] of pins.entries()) {
+    if (doubles[index] !== -1) continue;
+    for (const other of neighbours.within(pin, reach))
+      if (other > index && doubles[other] === -1) doubles[other] = index;
+  }
+  return doubles;
+}
