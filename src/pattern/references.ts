@@ -1,6 +1,7 @@
 import { determinant } from '#base/geometry/affine.ts';
+import { namedAnchors } from './anchors.ts';
 import { MIN_LENGTH } from './limits.ts';
-import type { Anchor, Mark, Pattern } from './pattern.ts';
+import type { Pattern } from './pattern.ts';
 import type { ListName, Path, PatternTrouble } from './trouble.ts';
 
 /**
@@ -18,7 +19,7 @@ export function findBrokenReference(pattern: Pattern): PatternTrouble | null {
       for (const [j, pin] of run.pins.entries()) yield [['runs', i, 'pins', j], pin];
     }
     for (const [i, mark] of pattern.marks.entries()) {
-      for (const [key, anchor] of anchorsOfMark(mark)) {
+      for (const [key, anchor] of namedAnchors(mark)) {
         if ('pin' in anchor) yield [['marks', i, ...key, 'pin'], anchor.pin];
       }
     }
@@ -31,25 +32,6 @@ export function findBrokenReference(pattern: Pattern): PatternTrouble | null {
   };
   for (const [path, pin] of named()) if (!pins.has(pin)) return { kind: 'dangling-reference', path, pin };
   return findDegenerate(pattern);
-}
-
-/** Every anchor of a mark, with the way to it inside the mark. */
-export function anchorsOfMark(mark: Mark): readonly (readonly [Path, Anchor])[] {
-  switch (mark.kind) {
-    case 'line':
-    case 'arrow':
-      return [
-        [['from'], mark.from],
-        [['to'], mark.to],
-      ];
-    case 'gimp':
-    case 'plait':
-      return mark.path.map((anchor, i) => [['path', i], anchor] as const);
-    case 'picot':
-    case 'number':
-    case 'text':
-      return [[['at'], mark.at]];
-  }
 }
 
 function findDuplicate(list: ListName, records: readonly { readonly id: string }[]): PatternTrouble | null {

@@ -127,6 +127,8 @@ export const areaSchema = z.strictObject({
     .describe('Red, green and blue as #rrggbb in lower case.'),
 });
 
+export const unitSchema = z.enum(['mm', 'px']);
+
 export const aboutSchema = z.strictObject({
   name: line.exactOptional(),
   maker: line.exactOptional(),
@@ -192,8 +194,7 @@ export const fileSchema = z
   .strictObject({
     format: z.literal(FORMAT).exactOptional(),
     version: z.literal(VERSION).exactOptional(),
-    unit: z
-      .enum(['mm', 'px'])
+    unit: unitSchema
       .default('mm')
       .describe("Millimetres; or pixels of the paper's picture while nobody knows its scale."),
     about: aboutSchema.default({}),
@@ -210,3 +211,4 @@ export const fileSchema = z
   .meta({ title: 'Pinlight pattern' });
 
 export type PatternFile = z.output<typeof fileSchema>;
+export type PaperFile = z.output<typeof paperSchema>;

@@ -6,14 +6,16 @@ import {
   fileSchema,
   idSchema,
   markSchema,
+  type PaperFile,
   type PatternFile,
+  paperSchema,
   pinSchema,
   pointSchema,
   runSchema,
 } from './schema.ts';
 import { troubleOfIssue } from './shape-trouble.ts';
 import type { ListName, Path, PatternTrouble } from './trouble.ts';
-import type { JsonObject } from './upgrades.ts';
+import { isObject, type JsonObject } from './upgrades.ts';
 
 const lists: readonly { name: ListName; schema: z.ZodType; limit: number }[] = [
   { name: 'pins', schema: pinSchema, limit: MAX_PINS },
@@ -27,8 +29,8 @@ const lists: readonly { name: ListName; schema: z.ZodType; limit: number }[] = [
  * is given, and a million faulty pins at once would cost gigabytes, or its stack, before the first is told.
  */
 export function checkShape(file: JsonObject): Result<PatternFile, PatternTrouble> {
-  const shell: Record<string, unknown> = { ...file };
-  const parsed: Record<string, unknown> = {};
+  const { paper, ...shell }: Record<string, unknown> = file;
+  const checked: Record<string, unknown> = {};
   for (const { name, schema, limit } of lists) {
     const raw = file[name];
     if (!Array.isArray(raw)) continue;
@@ -39,19 +41,14 @@ export function checkShape(file: JsonObject): Result<PatternFile, PatternTrouble
       if (!record.ok) return record;
       records.push(record.value);
     }
-    parsed[name] = records;
+    checked[name] = records;
     shell[name] = [];
   }
-  const stood = checkStood(file);
-  if (!stood.ok) return stood;
-  if (stood.value) shell.paper = { ...(file.paper as object), stood: {} };
-
   const rest = parsePart(fileSchema, shell, []);
   if (!rest.ok) return rest;
-  const whole = { ...rest.value, ...parsed };
-  return done(
-    stood.value && whole.paper ? { ...whole, paper: { ...whole.paper, stood: stood.value } } : whole,
-  );
+  if (paper === undefined) return done({ ...rest.value, ...checked });
+  const read = parsePaper(paper, ['paper']);
+  return read.ok ? done({ ...rest.value, ...checked, paper: read.value }) : read;
 }
 
 /** One value against one schema; the first fault is told, with `path` in front of its own. */
@@ -59,40 +56,38 @@ export function parsePart<Value>(
   schema: z.ZodType<Value>,
   value: unknown,
   path: Path,
+  longest: number = MAX_PATH,
 ): Result<Value, PatternTrouble> {
-  const long = overlong(value, path);
+  const long = overlong(value, path, longest);
   if (long) return failed(long);
   // jitless: no code made at run time, so that a strict content security policy holds.
   const parsed = schema.safeParse(value, { jitless: true });
   return parsed.success ? done(parsed.data) : failed(troubleOfIssue(parsed.error.issues[0]!, value, path));
 }
 
-/** The places in `paper.stood`, one for each pin, or null where there are none to check. */
-function checkStood(
-  file: JsonObject,
-): Result<Record<string, { x: number; y: number }> | null, PatternTrouble> {
-  const paper = file.paper;
-  if (typeof paper !== 'object' || paper === null || !('stood' in paper)) return done(null);
-  const { stood } = paper;
-  if (typeof stood !== 'object' || stood === null || Array.isArray(stood)) return done(null);
+/** The paper's picture, whose places of pins are as many as the pins and are checked one by one. */
+export function parsePaper(paper: unknown, path: Path): Result<PaperFile, PatternTrouble> {
+  if (!isObject(paper) || !isObject(paper.stood)) return parsePart(paperSchema, paper, path);
+  const { stood, ...rest } = paper;
+  const read = parsePart(paperSchema, rest, path);
+  if (!read.ok) return read;
   const places: Record<string, { x: number; y: number }> = {};
   for (const [pin, place] of Object.entries(stood)) {
-    const path = ['paper', 'stood', pin];
-    const id = parsePart(idSchema, pin, path);
+    const id = parsePart(idSchema, pin, [...path, 'stood', pin]);
     if (!id.ok) return id;
-    const point = parsePart(pointSchema, place, path);
+    const point = parsePart(pointSchema, place, [...path, 'stood', pin]);
     if (!point.ok) return point;
     places[id.value] = point.value;
   }
-  return done(places);
+  return done({ ...read.value, stood: places });
 }
 
-function overlong(value: unknown, path: Path): PatternTrouble | null {
-  if (typeof value !== 'object' || value === null) return null;
+function overlong(value: unknown, path: Path, limit: number): PatternTrouble | null {
+  if (!isObject(value)) return null;
   for (const key of Object.keys(value)) {
-    const item = (value as JsonObject)[key];
-    if (Array.isArray(item) && item.length > MAX_PATH) {
-      return { kind: 'too-many', path: [...path, key], count: item.length, limit: MAX_PATH };
+    const item = value[key];
+    if (Array.isArray(item) && item.length > limit) {
+      return { kind: 'too-many', path: [...path, key], count: item.length, limit };
     }
   }
   return null;

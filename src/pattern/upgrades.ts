@@ -29,5 +29,5 @@ function markVersion1(file: JsonObject): JsonObject {
   return { ...file, format: FORMAT, version: 1 };
 }
 
-const isObject = (value: unknown): value is JsonObject =>
+export const isObject = (value: unknown): value is JsonObject =>
   typeof value === 'object' && value !== null && !Array.isArray(value);

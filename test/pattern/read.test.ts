@@ -209,7 +209,7 @@ describe('what is offered in bad faith', () => {
     const long = readPattern(`{"pins":[],"runs":[{"shape":"line","pins":[${'0,'.repeat(1_000_000)}0]}]}`);
     expect(!long.ok && long.trouble).toMatchObject({ kind: 'too-many', path: ['runs', 0, 'pins'] });
     const stood = readPattern(
-      `{"pins":[],"paper":{"stood":{${Array.from({ length: 300_000 }, (_, i) => `"p${i}":0`).join(',')}}}}`,
+      `{"pins":[],"paper":{"entry":"a.jpg","sha256":"${'0'.repeat(64)}","width":1,"height":1,"toPattern":{"a":1,"b":0,"c":0,"d":1,"e":0,"f":0},"stood":{${Array.from({ length: 300_000 }, (_, i) => `"p${i}":0`).join(',')}}}}`,
     );
     expect(!stood.ok && stood.trouble).toMatchObject({ path: ['paper', 'stood', 'p0'] });
   });
