@@ -23,7 +23,12 @@ export function typicalSpacing(
     for (let reach = firstReach; ; reach *= 2) {
       const others = near(pin, reach).filter((other) => other !== index);
       if (others.length === 0 && reach <= size) continue;
-      steps.push(Math.min(...others.map((other) => distance(pin, pins[other]!))));
+      steps.push(
+        others.reduce(
+          (least, other) => Math.min(least, distance(pin, pins[other]!)),
+          Number.POSITIVE_INFINITY,
+        ),
+      );
       break;
     }
   }

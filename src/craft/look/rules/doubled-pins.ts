@@ -8,12 +8,16 @@ export const doubledPins: Rule = {
   title: 'One pin marked twice',
   look: ({ pattern, doubles, hole, options }) => {
     const groups = new Map<number, number[]>();
-    for (const [index, first] of doubles.entries())
-      if (first !== -1) groups.set(first, [...(groups.get(first) ?? [first]), index]);
+    for (const [index, first] of doubles.entries()) {
+      if (first === -1) continue;
+      const group = groups.get(first) ?? [first];
+      group.push(index);
+      groups.set(first, group);
+    }
 
     return [...groups.values()].map((pins): Finding => {
       const at = pattern.pins[pins[0]!]!;
-      const apart = Math.max(...pins.map((index) => distance(at, pattern.pins[index]!)));
+      const apart = pins.reduce((most, index) => Math.max(most, distance(at, pattern.pins[index]!)), 0);
       return {
         rule: 'doubled-pins',
         severity: 'fault',
