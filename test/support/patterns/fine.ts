@@ -80,7 +80,7 @@ export function fine(options: FineOptions = {}): KnownPattern {
     headPins.map((point) => build.pin(point, 'head')),
     'headside',
   );
-  evenly(beside(head, -0.55 * spacing), Math.round(headCount * 0.7), false).forEach((point) => {
+  evenly(beside(head, 0.55 * spacing), Math.round(headCount * 0.7), false).forEach((point) => {
     build.picot(build.pin(point, 'picot'));
   });
 
@@ -103,7 +103,7 @@ export function fine(options: FineOptions = {}): KnownPattern {
 }
 
 interface Motif {
-  /** Closed and ending where it starts, clockwise on the sheet's y-down frame reversed: outside is to the left. */
+  /** Closed, ending where it starts, with its outside to the left. */
   readonly outline: readonly Point[];
   readonly filling: 'cloth' | 'open' | 'none';
 }
