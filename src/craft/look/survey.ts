@@ -1,5 +1,7 @@
 import type { Point } from '#base/geometry/point.ts';
+import { anchorPoint } from '#pattern/anchors.ts';
 import type { Anchor, Pattern } from '#pattern/pattern.ts';
+import { pinIndex, pinsById } from '#pattern/pins.ts';
 import type { Regularity } from '#pattern/structure.ts';
 import { neighboursOf } from './neighbours.ts';
 import type { LookOptions } from './options.ts';
@@ -40,7 +42,8 @@ export function survey(inspection: Inspection): Survey {
     throw new RangeError(
       `survey: regularity of ${regularity.structureOf.length} pins, pattern of ${pins.length}`,
     );
-  const indexOf = new Map(pins.map((pin, index) => [pin.id, index]));
+  const indexOf = pinIndex(pattern);
+  const pinsOfId = pinsById(pattern);
   const hole = holeOf(pattern, options);
   const doubles = findDoubles(pins, hole * options.doubledWithin);
   const distinct = pins.flatMap((_, index) => (doubles[index] === -1 ? index : []));
@@ -56,12 +59,7 @@ export function survey(inspection: Inspection): Survey {
     hole,
     near,
     nearest: (place, reach) => distinct[neighbours.nearest(place, reach) ?? -1] ?? null,
-    placeOf: (anchor) => {
-      if (!('pin' in anchor)) return anchor;
-      const pin = pins[indexOf.get(anchor.pin) ?? -1];
-      if (pin === undefined) throw new RangeError(`survey: no pin '${anchor.pin}'`);
-      return pin;
-    },
+    placeOf: (anchor) => anchorPoint(pinsOfId, anchor),
   };
 }
 

@@ -1,7 +1,9 @@
 import { distance, type Point } from '#base/geometry/point.ts';
 import { isInside } from '#base/geometry/polygon.ts';
+import { anchorPoint } from '#pattern/anchors.ts';
 import type { PrickingPass } from '#pattern/order.ts';
-import type { Anchor, Pattern, RunRole } from '#pattern/pattern.ts';
+import type { Pattern, RunRole } from '#pattern/pattern.ts';
+import { pinIndex, pinsById } from '#pattern/pins.ts';
 import type { Lattice, PolarLattice, Regularity } from '#pattern/structure.ts';
 import { outsidePoints } from './triangulate.ts';
 
@@ -59,9 +61,9 @@ export const RANK: Readonly<Record<PrickingPass['kind'], number>> = {
   ground: 4,
 };
 
-function namedRuns({ pins, runs }: Pattern): RunShare[] {
-  const indexOf = new Map(pins.map((pin, index) => [pin.id, index]));
-  return runs.map(({ role, shape, closed, pins: ids }) => ({
+function namedRuns(pattern: Pattern): RunShare[] {
+  const indexOf = pinIndex(pattern);
+  return pattern.runs.map(({ role, shape, closed, pins: ids }) => ({
     kind: KIND_OF_ROLE[role],
     straight: shape === 'line',
     closed,
@@ -126,13 +128,15 @@ function usualStep(runs: readonly (readonly number[])[], pins: readonly Point[])
  * Ground or filling: as the areas say that most of its pins lie in; where none does, a lattice much smaller than the
  * largest fills a motif.
  */
-function latticesByKind({ areas, pins }: Pattern, { structures }: Regularity) {
+function latticesByKind(pattern: Pattern, { structures }: Regularity) {
   const lattices = structures.filter((structure) => structure.kind === 'lattice');
   const largest = Math.max(0, ...lattices.map((lattice) => lattice.pins.length));
-  const indexOf = new Map(pins.map((pin, index) => [pin.id, index]));
-  const placeOf = (anchor: Anchor) => ('pin' in anchor ? pins[indexOf.get(anchor.pin) ?? -1] : anchor) ?? [];
+  const { areas, pins } = pattern;
+  const byId = pinsById(pattern);
   const said = areas.flatMap(({ stitch, outline }) =>
-    stitch === 'ground' || stitch === 'filling' ? [{ kind: stitch, outline: outline.flatMap(placeOf) }] : [],
+    stitch === 'ground' || stitch === 'filling'
+      ? [{ kind: stitch, outline: outline.map((anchor) => anchorPoint(byId, anchor)) }]
+      : [],
   );
   return lattices.map((lattice): { kind: 'ground' | 'filling'; lattice: Lattice } => {
     const stride = Math.ceil(lattice.pins.length / SAMPLES);

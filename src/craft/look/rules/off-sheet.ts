@@ -1,5 +1,6 @@
 import type { Point } from '#base/geometry/point.ts';
-import type { Anchor, Area, Mark, SheetFrame } from '#pattern/pattern.ts';
+import { anchorsOf } from '#pattern/anchors.ts';
+import type { SheetFrame } from '#pattern/pattern.ts';
 import type { Finding } from '../finding.ts';
 import type { Rule } from '../rule.ts';
 import { capital, count, sayPins } from '../say.ts';
@@ -33,11 +34,9 @@ function holesOff(sheet: SheetFrame, { pattern, hole }: Survey): Finding[] {
 }
 
 function markingsOff(sheet: SheetFrame, { pattern, placeOf }: Survey): Finding[] {
-  const off = [...pattern.marks, ...pattern.areas].flatMap(
-    (marking) =>
-      anchorsOf(marking)
-        .map(placeOf)
-        .find((place) => !isOn(sheet, place, 0)) ?? [],
+  const outlines = [...pattern.marks.map(anchorsOf), ...pattern.areas.map((area) => area.outline)];
+  const off = outlines.flatMap(
+    (outline) => outline.map(placeOf).find((place) => !isOn(sheet, place, 0)) ?? [],
   );
   const first = off[0];
   if (first === undefined) return [];
@@ -50,12 +49,6 @@ function markingsOff(sheet: SheetFrame, { pattern, placeOf }: Survey): Finding[]
       sentence: `${capital(count(off.length, 'marking reaches', 'markings reach'))} over the edge of the sheet and would be cut off. Move the pattern on the sheet, or make the sheet larger.`,
     },
   ];
-}
-
-function anchorsOf(marking: Mark | Area): readonly Anchor[] {
-  if ('outline' in marking) return marking.outline;
-  if ('path' in marking) return marking.path;
-  return 'at' in marking ? [marking.at] : [marking.from, marking.to];
 }
 
 const isOn = ({ width, height }: SheetFrame, { x, y }: Point, margin: number): boolean =>
