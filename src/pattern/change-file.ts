@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { done, type Result } from '#base/result.ts';
+import { done, failed, type Result } from '#base/result.ts';
 import { type Change, LISTS, PARTS, type PartName } from './change.ts';
 import { parseJson } from './json/parse.ts';
 import { MAX_DEPTH, MAX_PINS, MAX_TEXT_LENGTH, MAX_VALUES } from './limits.ts';
@@ -17,6 +17,7 @@ import {
 } from './schema.ts';
 import { parsePaper, parsePart } from './shape.ts';
 import type { PatternTrouble } from './trouble.ts';
+import { newerVersion } from './upgrades.ts';
 
 /** Says of a JSON file that it holds a change of ours. */
 export const CHANGE_FORMAT = 'pinlight-change';
@@ -33,6 +34,8 @@ export const writeChange = (change: Change): string =>
 export function readChange(text: string): Result<Change, PatternTrouble> {
   const parsed = parseJson(text, { length: MAX_TEXT_LENGTH, values: MAX_VALUES, depth: MAX_DEPTH });
   if (!parsed.ok) return parsed;
+  const newer = newerVersion(parsed.value, CHANGE_VERSION);
+  if (newer !== null) return failed({ kind: 'newer-version', version: newer, newest: CHANGE_VERSION });
   const shell = parsePart(shellSchema, parsed.value, []);
   if (!shell.ok) return shell;
   const result: Record<string, unknown> = {};

@@ -164,13 +164,16 @@ export const scaleSchema = z.discriminatedUnion('from', [
 
 const side = z.int().min(1).max(MAX_PICTURE_SIDE);
 
+/** Names that a file in a container may have: no folders, nothing that a disk or a screen could take amiss. */
+export const ENTRY_NAME = /^[A-Za-z0-9][A-Za-z0-9._-]*$/;
+
+export const entrySchema = z.string().max(MAX_ID_LENGTH).regex(ENTRY_NAME);
+
+export const hashSchema = z.string().regex(/^[0-9a-f]{64}$/);
+
 export const paperSchema = z.strictObject({
-  entry: z
-    .string()
-    .max(MAX_ID_LENGTH)
-    .regex(/^[A-Za-z0-9][A-Za-z0-9._-]*$/)
-    .describe("Name of the picture's entry in the container."),
-  sha256: z.string().regex(/^[0-9a-f]{64}$/),
+  entry: entrySchema.describe("Name of the picture's entry in the container."),
+  sha256: hashSchema.describe("SHA-256 of the picture's bytes."),
   width: side.describe('Pixels, in the picture as a person sees it upright.'),
   height: side,
   toPattern: z

@@ -6,6 +6,8 @@ export type Path = readonly (string | number)[];
 /** Why a file cannot be opened as a pattern. Put into sentences by `#jobs/words/pattern.ts`. */
 export type PatternTrouble =
   | JsonTrouble
+  /** Bytes that are no text in UTF-8. */
+  | { readonly kind: 'not-utf8' }
   /** JSON, but with the mark of something else, or with no object at the top. */
   | { readonly kind: 'not-a-pattern'; readonly format: string | null }
   | { readonly kind: 'newer-version'; readonly version: number; readonly newest: number }

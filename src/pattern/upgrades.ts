@@ -17,11 +17,18 @@ export function upgrade(file: unknown): Result<JsonObject, PatternTrouble> {
   if (format !== undefined && format !== FORMAT) {
     return failed({ kind: 'not-a-pattern', format: String(JSON.stringify(format)).slice(0, 80) });
   }
+  const newer = newerVersion(file, VERSION);
+  if (newer !== null) return failed({ kind: 'newer-version', version: newer, newest: VERSION });
   if (typeof version !== 'number' || !Number.isInteger(version) || (version < 1 && 'version' in file)) {
     return failed({ kind: 'unknown-version', version: String(JSON.stringify(version)).slice(0, 80) });
   }
-  if (version > VERSION) return failed({ kind: 'newer-version', version, newest: VERSION });
   return done(upgrades.slice(version).reduce((old, step) => step(old), file));
+}
+
+/** The version that a file gives, where it is newer than `newest`; null where it is not. */
+export function newerVersion(file: unknown, newest: number): number | null {
+  const version = isObject(file) ? file.version : null;
+  return typeof version === 'number' && Number.isInteger(version) && version > newest ? version : null;
 }
 
 /** Version 0 is the bare file without a mark, as a person or another program writes it by hand. */

@@ -203,7 +203,8 @@ describe('a saved change', () => {
       path: ['paper', 1, 'sha256'],
     });
     expect(troubleOf('{"pins":[]}')).toMatchObject({ path: ['format'], reason: { kind: 'missing' } });
-    expect(troubleOf(saved({ version: 2 }))).toMatchObject({ path: ['version'] });
+    expect(troubleOf(saved({ version: 2 }))).toEqual({ kind: 'newer-version', version: 2, newest: 1 });
+    expect(troubleOf(saved({ version: '1' }))).toMatchObject({ path: ['version'] });
     expect(troubleOf(saved({ __proto__x: 1 }))).not.toBeNull();
     expect(troubleOf('{"format":"pinlight-change","version":1,"__proto__":{}}')).not.toBeNull();
   });

@@ -5,6 +5,8 @@ export function patternTroubleInWords(trouble: PatternTrouble): string {
   switch (trouble.kind) {
     case 'not-json':
       return notJson(trouble.line, trouble.column, trouble.found);
+    case 'not-utf8':
+      return 'The file is not text in UTF-8. If it is a picture, trace it; if it is a pattern, save it again as UTF-8.';
     case 'too-large':
       return tooLarge(trouble.what, trouble.size, trouble.limit);
     case 'too-many':
