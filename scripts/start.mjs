@@ -2,7 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
-const scan = fileURLToPath(new URL('../examples/edging-scan.jpg', import.meta.url));
+const scan = fileURLToPath(new URL('../examples/rosehip-edging.jpg', import.meta.url));
 const folder = fileURLToPath(new URL('../ready', import.meta.url));
 const pinlight = fileURLToPath(new URL('../bin/pinlight.mjs', import.meta.url));
 

@@ -19,6 +19,8 @@ export interface EdgingOptions {
   readonly footShift?: number;
   /** Tint of the cloth-stitch diamonds, '#rrggbb'. */
   readonly tint?: string;
+  /** Width of a gimp round each diamond, mm; none by default. */
+  readonly gimp?: number;
 }
 
 /**
@@ -39,6 +41,7 @@ export function edging(options: EdgingOptions = {}): KnownPattern {
   const build = new PatternBuilder();
 
   const placeOf = (i: number, j: number): Point => ({ x: (i || -footShift) * columnStep, y: j * rowStep });
+  const placed = (at: Point): Point => ({ x: at.x * columnStep, y: at.y * rowStep });
   const lastColumn = (j: number): number => width + Math.abs((j % period) - period / 2);
   const away = (i: number, j: number, from: { i: number; j: number }): number => {
     const row = (((j - from.j) % period) + period) % period;
@@ -85,7 +88,10 @@ export function edging(options: EdgingOptions = {}): KnownPattern {
     const j = top + diamond.j;
     const corners = [node(i, j - radius), node(i + radius, j), node(i, j + radius), node(i - radius, j)];
     const anchors = corners.flatMap((corner) => (corner === undefined ? [] : [build.at(corner)]));
-    if (anchors.length === 4) build.area(anchors, 'cloth', tint);
+    if (anchors.length < 4) continue;
+    build.area(anchors, 'cloth', tint);
+    // The gimp runs midway between the diamond's own pins and the next ones of the ground.
+    if (options.gimp !== undefined) build.gimp(diamondPath(i, j, radius + 1).map(placed), true, options.gimp);
   }
 
   for (let top = 0; top < rows; top += period) {
@@ -104,3 +110,20 @@ export function edging(options: EdgingOptions = {}): KnownPattern {
 }
 
 const even = (whole: number): number => whole + (Math.abs(whole) % 2);
+
+/** Lattice places round a diamond's middle, its corners cut so that a thick thread can follow them. */
+function diamondPath(i: number, j: number, radius: number): Point[] {
+  const side = (turn: number): Point[] =>
+    Array.from({ length: radius }, (_, k) => {
+      const along = 0.5 + k;
+      const [x, y] = [radius - along, along];
+      return turn === 0
+        ? { x, y }
+        : turn === 1
+          ? { x: -y, y: x }
+          : turn === 2
+            ? { x: -x, y: -y }
+            : { x: y, y: -x };
+    });
+  return [0, 1, 2, 3].flatMap(side).map(({ x, y }) => ({ x: i + x, y: j + y }));
+}
