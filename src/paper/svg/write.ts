@@ -1,0 +1,194 @@
+import type { Box } from '#base/geometry/box.ts';
+import type { PaperSize } from '#base/units/paper.ts';
+import { layerNames, layerOf, layers } from '../drawing/layer.ts';
+import type { Image, InkMark, Text } from '../drawing/mark.ts';
+import { type OutlineContext, outline, textStart } from '../drawing/outline.ts';
+import { rectangle } from '../drawing/path.ts';
+import type { Typeface } from '../type/typeface.ts';
+import { base64 } from './base64.ts';
+import { encodePng } from './png.ts';
+
+/** A sheet to write: its paper as it lies, its title, and what is on it. */
+export interface SvgPage {
+  readonly paper: PaperSize;
+  readonly title: string;
+  readonly marks: readonly InkMark[];
+}
+
+/**
+ * One sheet as SVG 1.1: its size in mm, and a view box in which one unit is 1 mm. Letters become outlines, so that
+ * the sheet looks the same where the fonts are not installed.
+ */
+export function writeSvg({ paper, title, marks }: SvgPage, typeface: Typeface): string {
+  const { width, height } = paper;
+  const body = layers.flatMap((layer) => {
+    const inLayer = marks.filter((mark) => layerOf(mark.role) === layer);
+    if (inLayer.length === 0) return [];
+    return [
+      `<g id="${layer}"><title>${escaped(layerNames[layer])}</title>`,
+      ...writeMarks(inLayer, layer, typeface),
+      '</g>',
+    ];
+  });
+  return [
+    '<?xml version="1.0" encoding="UTF-8"?>',
+    `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}">`,
+    `<title>${escaped(title)}</title>`,
+    `<rect width="${mm(width)}" height="${mm(height)}" fill="#ffffff"/>`,
+    ...body,
+    '</svg>',
+    '',
+  ].join('\n');
+}
+
+function writeMarks(marks: readonly InkMark[], layer: string, typeface: Typeface): string[] {
+  const lines: string[] = [];
+  let clip: Box | undefined;
+  let clips = 0;
+  for (const mark of marks) {
+    if (mark.clip !== clip) {
+      if (clip) lines.push('</g>');
+      if (mark.clip) {
+        const id = `${layer}-clip-${clips++}`;
+        lines.push(
+          `<clipPath id="${id}"><path d="${pathData(boxMark(mark.clip))}"/></clipPath><g clip-path="url(#${id})">`,
+        );
+      }
+      clip = mark.clip;
+    }
+    lines.push(element(mark, typeface));
+  }
+  if (clip) lines.push('</g>');
+  return lines;
+}
+
+function element(mark: InkMark, typeface: Typeface): string {
+  switch (mark.kind) {
+    case 'disc':
+      return `<circle cx="${mm(mark.at.x)}" cy="${mm(mark.at.y)}" r="${mm(mark.diameter / 2)}" fill="${mark.colour}"/>`;
+    case 'ring': {
+      const radius = mm((mark.diameter - mark.width) / 2);
+      return `<circle cx="${mm(mark.at.x)}" cy="${mm(mark.at.y)}" r="${radius}" ${pen(mark)}/>`;
+    }
+    case 'cross':
+      return `<path d="${pathData(mark)}" ${pen(mark)}/>`;
+    case 'stroke': {
+      const dash = mark.dash ? ` stroke-dasharray="${mark.dash.map(mm).join(' ')}"` : '';
+      return `<path d="${pathData(mark)}" ${pen(mark)}${dash}/>`;
+    }
+    case 'fill':
+      return `<path d="${pathData(mark)}" fill="${mark.colour}" fill-rule="evenodd"/>`;
+    case 'text':
+      return textElement(mark, typeface);
+    case 'image':
+      return imageElement(mark);
+  }
+}
+
+const pen = ({ colour, width }: { colour: string; width: number }): string =>
+  `fill="none" stroke="${colour}" stroke-width="${mm(width)}" stroke-linecap="round" stroke-linejoin="round"`;
+
+const boxMark = (box: Box): InkMark => ({
+  kind: 'fill',
+  role: 'guide',
+  path: rectangle(box),
+  colour: '#000000',
+});
+
+function textElement(text: Text, typeface: Typeface): string {
+  const start = textStart(text);
+  const data: string[] = [];
+  const [cos, sin] = [Math.cos(text.turn), Math.sin(text.turn)];
+  let along = 0;
+  for (const run of typeface.runs(text.text, text.weight)) {
+    const scale = text.size / typeface.unitsPerEm(run.face);
+    let pen = along * text.size;
+    const { glyphs, positions } = typeface.glyphs(run);
+    glyphs.forEach((glyph, k) => {
+      const { xOffset, yOffset, xAdvance } = positions[k]!;
+      const at = (x: number, y: number): string => {
+        const right = pen + (x + xOffset) * scale;
+        const down = -(y + yOffset) * scale;
+        return `${mm(start.x + right * cos - down * sin)} ${mm(start.y + right * sin + down * cos)}`;
+      };
+      for (const { command, args } of glyph.path.commands) data.push(LETTER[command] + pairs(args, at));
+      pen += xAdvance * scale;
+    });
+    along += run.width;
+  }
+  return `<path aria-label="${escaped(text.text)}" d="${data.join('')}" fill="${text.colour}"/>`;
+}
+
+const LETTER = {
+  moveTo: 'M',
+  lineTo: 'L',
+  quadraticCurveTo: 'Q',
+  bezierCurveTo: 'C',
+  closePath: 'Z',
+} as const;
+
+function pairs(args: readonly number[], at: (x: number, y: number) => string): string {
+  const places: string[] = [];
+  for (let k = 0; k + 1 < args.length; k += 2) places.push(at(args[k]!, args[k + 1]!));
+  return places.join(' ');
+}
+
+/** SVG lays the first pixel's outer corner at the picture's origin; ours is that pixel's centre. */
+function imageElement({ picture, place: { a, b, c, d, e, f } }: Image): string {
+  const { width, height } = picture;
+  const href =
+    picture.form === 'jpeg'
+      ? `data:image/jpeg;base64,${base64(picture.bytes)}`
+      : `data:image/png;base64,${base64(encodePng(picture))}`;
+  const matrix = [a, b, c, d, e - (a + c) / 2, f - (b + d) / 2].map((value) => decimal(value, 8)).join(' ');
+  return `<image width="${width}" height="${height}" preserveAspectRatio="none" transform="matrix(${matrix})" xlink:href="${href}"/>`;
+}
+
+function pathData(mark: InkMark): string {
+  const context = new PathDataContext();
+  outline(mark, context);
+  return context.data;
+}
+
+class PathDataContext implements OutlineContext {
+  data = '';
+
+  move(x: number, y: number): void {
+    this.data += `M${mm(x)} ${mm(y)}`;
+  }
+
+  line(x: number, y: number): void {
+    this.data += `L${mm(x)} ${mm(y)}`;
+  }
+
+  curve(...places: [number, number, number, number, number, number]): void {
+    this.data += `C${places.map(mm).join(' ')}`;
+  }
+
+  circle(x: number, y: number, radius: number): void {
+    const r = mm(radius);
+    this.data += `M${mm(x - radius)} ${mm(y)}A${r} ${r} 0 1 0 ${mm(x + radius)} ${mm(y)}A${r} ${r} 0 1 0 ${mm(x - radius)} ${mm(y)}Z`;
+  }
+
+  close(): void {
+    this.data += 'Z';
+  }
+}
+
+/** Ten-thousandths of a millimetre, never with an exponent. */
+const mm = (value: number): string => decimal(value, 4);
+
+const decimal = (value: number, digits: number): string =>
+  value
+    .toFixed(digits)
+    .replace(/\.?0+$/, '')
+    .replace(/^-0$/, '0');
+
+const escaped = (text: string): string =>
+  text
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: XML 1.0 allows none of these
+    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
+    .replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, '')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('"', '&quot;');
