@@ -46,14 +46,15 @@ export function shareOut(pattern: Pattern, regularity: Regularity): Shares {
     .map((run) => ({ ...run, pins: take(run.pins, LEAST_RUN) }))
     .filter((run) => run.pins.length > 0);
   const lattices = latticesByKind(pattern, regularity).flatMap(({ kind, lattice }) => {
-    const wanted = [...lattice.pins.keys()].filter((at) => take([lattice.pins[at]!], 1).length > 0);
-    return wanted.length === 0 ? [] : { kind, lattice, wanted };
+    const wanted = [...lattice.pins.keys()].filter((at) => taken[lattice.pins[at]!] === 0);
+    for (const at of wanted) taken[lattice.pins[at]!] = 1;
+    return wanted.length === 0 ? [] : [{ kind, lattice, wanted }];
   });
   return { runs, lattices, loose: take([...pattern.pins.keys()], 0) };
 }
 
 /** The order of the trade: outside edges and curves, the motif, its fillings, and last the ground. */
-export const RANK: Readonly<Record<PrickingPass['kind'], number>> = {
+const RANK: Readonly<Record<PrickingPass['kind'], number>> = {
   'outside-edge': 0,
   curve: 1,
   motif: 2,
