@@ -1,0 +1,116 @@
+import { quantile } from '#base/fit/robust.ts';
+import { distance, type Point } from '#base/geometry/point.ts';
+import { type Chain, LEAST_CHAIN } from './chains.ts';
+import type { Field } from './field.ts';
+import { fitRun, type RunFit } from './run-fit.ts';
+
+/** A run with its pins in order and the course they should keep to. */
+export interface TrueRun {
+  readonly chain: Chain;
+  readonly fit: RunFit;
+}
+
+/**
+ * Chains cut at their corners and laid on true courses. `sigma` is the jitter known from lattices, or null; where it
+ * is null the runs tell it themselves.
+ */
+export function fitRuns(
+  field: Field,
+  chains: readonly Chain[],
+  sigma: number | null,
+): { runs: TrueRun[]; sigma: number | null } {
+  const whole = chains.map((chain) => chain.pins.map((pin) => field.pins[pin]!));
+  const noise =
+    sigma ?? noiseOfRuns(chains.map((chain, c) => ({ chain, fit: fitRun(whole[c]!, chain, null) })));
+  const runs = chains
+    .flatMap((chain) => cutAtCorners(field, chain, noise ?? 0))
+    .flatMap((chain) => laid(field, chain, noise));
+  return { runs, sigma: noise };
+}
+
+/** Chains whose pins stray this much farther than the pattern's jitter follow no true course. */
+const MOST_NOISE = 1.8;
+
+/** Jitter per coordinate from the residuals of runs: the lower middle of them, since a wrong course only adds. */
+function noiseOfRuns(runs: readonly TrueRun[]): number | null {
+  const each = runs.flatMap(({ chain, fit }) => {
+    const left = 2 * chain.pins.length - fit.freedom;
+    return left >= 4 ? new Array<number>(chain.pins.length).fill(Math.sqrt(fit.squares / left)) : [];
+  });
+  return each.length === 0 ? null : quantile(each, 0.5);
+}
+
+function laid(field: Field, chain: Chain, sigma: number | null): TrueRun[] {
+  const points = chain.pins.map((pin) => field.pins[pin]!);
+  if (points.length < LEAST_CHAIN) return [];
+  const fit = fitRun(points, chain, sigma);
+  const left = 2 * points.length - fit.freedom;
+  const noise = Math.sqrt(fit.squares / Math.max(left, 1));
+  return sigma !== null && noise > MOST_NOISE * sigma + 1e-6 ? [] : [{ chain, fit }];
+}
+
+/** Turn at a pin minus the usual turn round it, in radians, beyond which it is a corner whatever the jitter. */
+const LEAST_CORNER = 0.42;
+
+/** Cuts a chain at pins where it turns much more than on either side; the corner pin ends both parts' smoothing. */
+function cutAtCorners(field: Field, chain: Chain, sigma: number): Chain[] {
+  const points = chain.pins.map((pin) => field.pins[pin]!);
+  const n = points.length;
+  const turns = points.map((_, k) => turnAt(points, k, chain.closed));
+  const step = stepOf(points);
+  // A turn is made of three pins' jitter: its variance is 6 sigma^2 / step^2.
+  const limit = Math.max(LEAST_CORNER, (3.2 * Math.sqrt(6) * sigma) / step);
+  const corners: number[] = [];
+  for (let k = 0; k < n; k++) {
+    if (!chain.closed && (k === 0 || k === n - 1)) continue;
+    const around = [-3, -2, 2, 3]
+      .map((d) => (chain.closed ? turns[(k + d + n) % n] : turns[k + d]))
+      .filter((turn) => turn !== undefined);
+    const usual = around.length === 0 ? 0 : around.toSorted((a, b) => a - b)[around.length >> 1]!;
+    if (Math.abs(turns[k]! - usual) > limit) corners.push(k);
+  }
+  if (corners.length === 0) return [chain];
+  return partsBetween(chain, corners);
+}
+
+function partsBetween(chain: Chain, corners: readonly number[]): Chain[] {
+  const n = chain.pins.length;
+  const first = chain.closed ? corners[0]! : 0;
+  const order = chain.closed
+    ? Array.from({ length: n }, (_, k) => (first + k) % n)
+    : chain.pins.map((_, k) => k);
+  const isCorner = new Set(corners);
+  const parts: Chain[] = [];
+  let pins: number[] = [];
+  let steps: number[] = [];
+  order.forEach((k, place) => {
+    pins.push(chain.pins[k]!);
+    const last = place === order.length - 1;
+    if (!last && !(isCorner.has(k) && pins.length > 1)) {
+      steps.push(chain.steps[k]!);
+      return;
+    }
+    parts.push({ pins, steps, closed: false });
+    pins = [];
+    steps = [];
+  });
+  return parts;
+}
+
+function turnAt(points: readonly Point[], k: number, closed: boolean): number {
+  const n = points.length;
+  if (!closed && (k === 0 || k === n - 1)) return 0;
+  const before = points[(k - 1 + n) % n]!;
+  const here = points[k]!;
+  const after = points[(k + 1) % n]!;
+  const ux = here.x - before.x;
+  const uy = here.y - before.y;
+  const vx = after.x - here.x;
+  const vy = after.y - here.y;
+  return Math.atan2(ux * vy - uy * vx, ux * vx + uy * vy);
+}
+
+const stepOf = (points: readonly Point[]): number => {
+  const steps = points.slice(1).map((point, k) => distance(point, points[k]!));
+  return quantile(steps, 0.5) || 1;
+};
