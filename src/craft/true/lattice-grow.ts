@@ -160,6 +160,7 @@ function settle(state: Growth, isFree: (pin: number) => boolean): GrownLattice |
     tolerance = Math.min(Math.max(TIGHT * sigma, ROUNDING * size), LOOSE * 1.15 * size);
     sweep(state, isFree, tolerance);
     dropFar(state, tolerance);
+    dropOffsetRows(state, sigma);
     dropLonely(state);
     if (!refit(state, tolerance)) return null;
   }
@@ -195,6 +196,58 @@ function sweep(state: Growth, isFree: (pin: number) => boolean, reach: number): 
     }
     front = claim(state, [...around], reach);
   }
+}
+
+/** Directions of rows, and of the side steps that tell whether a row is the lattice's last. */
+const ROWS = [
+  { along: [1, 0], aside: [0, 1] },
+  { along: [0, 1], aside: [1, 0] },
+  { along: [1, -1], aside: [1, 0] },
+  { along: [1, 1], aside: [1, 0] },
+] as const;
+const LEAST_ROW = 5;
+/** Mean offset of a last row, in its own standard errors, beyond which it is a line of its own beside the lattice. */
+const MOST_OFFSET = 3.5;
+
+/** A footside often stands a little off the ground's lattice: its row as a whole is shifted, and is let go. */
+function dropOffsetRows(state: Growth, sigma: number): void {
+  for (const { along, aside } of ROWS) {
+    for (const row of rowsOf(state, along)) {
+      if (row.length < LEAST_ROW || !isLast(state, row, aside)) continue;
+      let [x, y] = [0, 0];
+      for (const pin of row) {
+        const [i, j] = state.nodeOf.get(pin)!;
+        const off = subtract(subtract(state.field.pins[pin]!, state.base), latticeNode(state.frame, i, j));
+        x += off.x / row.length;
+        y += off.y / row.length;
+      }
+      const error = Math.max(sigma, ROUNDING * length(state.frame.a) * 0.3) / Math.sqrt(row.length);
+      if (Math.hypot(x, y) > MOST_OFFSET * error) for (const pin of row) drop(state, pin);
+    }
+  }
+}
+
+/** Members grouped by the straight row they stand in. */
+function rowsOf(state: Growth, [di, dj]: readonly [number, number]): number[][] {
+  const rows = new Map<number, number[]>();
+  for (const [pin, [i, j]] of state.nodeOf) {
+    const row = i * dj - j * di;
+    const own = rows.get(row);
+    if (own === undefined) rows.set(row, [pin]);
+    else own.push(pin);
+  }
+  return [...rows.values()];
+}
+
+/** Whether hardly any pin of a row has a neighbour on one of its sides. */
+function isLast(state: Growth, row: readonly number[], [di, dj]: readonly [number, number]): boolean {
+  let [one, other] = [0, 0];
+  for (const pin of row) {
+    const [i, j] = state.nodeOf.get(pin)!;
+    if (state.pinAt.has(nodeKey(i + di, j + dj))) one++;
+    if (state.pinAt.has(nodeKey(i - di, j - dj))) other++;
+  }
+  return Math.min(one, other) <= 0.15 * row.length;
 }
 
 export const neighboursAt = (pinAt: ReadonlyMap<number, number>, i: number, j: number): number => {

@@ -29,9 +29,9 @@ export function findRegularity(pins: readonly Point[], options: RegularityOption
   const inLattice = new Set(lattices.flatMap((lattice) => [...lattice.nodeOf.keys()]));
   const chains = findChains(field, (pin) => free(pin) && !inLattice.has(pin));
   progress('true', 0.6);
-  const { runs, sigma } = fitRuns(field, chains, jitterOf(lattices));
+  const { runs, quietest } = fitRuns(field, chains, jitterOf(lattices));
   progress('true', 0.9);
-  const regularity = assemble(field, lattices, runs, (sigma ?? 0) < DRAFTED * field.spacing);
+  const regularity = assemble(field, lattices, runs, (quietest ?? 0) < DRAFTED * field.spacing);
   progress('true', 1);
   return regularity;
 }

@@ -18,26 +18,27 @@ export function fitRuns(
   field: Field,
   chains: readonly Chain[],
   sigma: number | null,
-): { runs: TrueRun[]; sigma: number | null } {
+): { runs: TrueRun[]; sigma: number | null; quietest: number | null } {
   const whole = chains.map((chain) => chain.pins.map((pin) => field.pins[pin]!));
-  const noise =
-    sigma ?? noiseOfRuns(chains.map((chain, c) => ({ chain, fit: fitRun(whole[c]!, chain, null) })));
+  const first =
+    sigma === null ? chains.map((chain, c) => ({ chain, fit: fitRun(whole[c]!, chain, null) })) : [];
+  const noise = sigma ?? noiseOfRuns(first, 0.5);
   const runs = chains
     .flatMap((chain) => cutAtCorners(field, chain, noise ?? 0))
     .flatMap((chain) => laid(field, chain, noise));
-  return { runs, sigma: noise };
+  return { runs, sigma: noise, quietest: sigma ?? noiseOfRuns(first, 0.2) };
 }
 
 /** Chains whose pins stray this much farther than the pattern's jitter follow no true course. */
 const MOST_NOISE = 1.8;
 
-/** Jitter per coordinate from the residuals of runs: the lower middle of them, since a wrong course only adds. */
-function noiseOfRuns(runs: readonly TrueRun[]): number | null {
+/** Jitter per coordinate from the residuals of runs: that of the pin a share `q` up from the quietest. */
+function noiseOfRuns(runs: readonly TrueRun[], q: number): number | null {
   const each = runs.flatMap(({ chain, fit }) => {
     const left = 2 * chain.pins.length - fit.freedom;
     return left >= 4 ? new Array<number>(chain.pins.length).fill(Math.sqrt(fit.squares / left)) : [];
   });
-  return each.length === 0 ? null : quantile(each, 0.5);
+  return each.length === 0 ? null : quantile(each, q);
 }
 
 function laid(field: Field, chain: Chain, sigma: number | null): TrueRun[] {
