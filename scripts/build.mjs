@@ -50,8 +50,8 @@ async function build(sources = hashOfSources()) {
 /** @param {string} fresh @param {string} place */
 function replaceFolder(fresh, place) {
   const old = `${fresh}-old`;
-  if (existsSync(place)) renameSync(place, old);
   try {
+    if (existsSync(place)) renameSync(place, old);
     renameSync(fresh, place);
   } catch {
     // Another process put the same build there first.

@@ -45,5 +45,4 @@ export type PictureTrouble =
       readonly width: number;
       readonly height: number;
       readonly limit: number;
-    }
-  | { readonly kind: 'file-too-large'; readonly limit: number };
+    };

@@ -1,0 +1,48 @@
+import type { ContainerTrouble } from '#pattern/container-trouble.ts';
+import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { PictureTrouble } from './picture.ts';
+
+/** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
+export type Trouble =
+  | PatternTrouble
+  | ContainerTrouble
+  | PictureTrouble
+  | FileTrouble
+  | UseTrouble
+  | ScaleTrouble
+  | TrueTrouble;
+
+/** What is wrong with a file or folder as such. */
+export type FileTrouble =
+  | { readonly kind: 'no-such-file' }
+  | { readonly kind: 'is-a-folder' }
+  | { readonly kind: 'not-allowed'; readonly to: 'read' | 'write' }
+  | { readonly kind: 'file-too-large'; readonly limit: number }
+  | { readonly kind: 'cannot-read'; readonly why: string }
+  | { readonly kind: 'cannot-write'; readonly why: string }
+  | { readonly kind: 'no-such-folder' }
+  | { readonly kind: 'disk-full' }
+  | { readonly kind: 'same-as-input' }
+  | { readonly kind: 'folder-is-a-file' }
+  | { readonly kind: 'folder-not-ours'; readonly holds: string };
+
+/** What is wrong with how a command was put. */
+export type UseTrouble =
+  | { readonly kind: 'bad-option'; readonly option: string; readonly given: string; readonly wanted: string }
+  | { readonly kind: 'two-scales' }
+  | { readonly kind: 'needs-output'; readonly wanted: string }
+  | { readonly kind: 'not-to-terminal' };
+
+/** What is wrong with the scale of a picture or pattern. */
+export type ScaleTrouble =
+  | { readonly kind: 'unequal-dots'; readonly across: number; readonly down: number }
+  | { readonly kind: 'span-too-short'; readonly pixels: number }
+  | { readonly kind: 'absurd-scale'; readonly dpi: number }
+  | { readonly kind: 'no-scale-to-print' };
+
+/** What is wrong with how straightening was asked for. */
+export type TrueTrouble =
+  | { readonly kind: 'unknown-pin'; readonly pin: string }
+  | { readonly kind: 'same-pins'; readonly from: string; readonly to: string }
+  | { readonly kind: 'unknown-part'; readonly part: string; readonly parts: readonly string[] }
+  | { readonly kind: 'no-ground' };

@@ -1,0 +1,82 @@
+import type { ContainerTrouble } from '#pattern/container-trouble.ts';
+import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { PictureTrouble } from '../picture.ts';
+import type { FileTrouble, ScaleTrouble, Trouble, TrueTrouble, UseTrouble } from '../trouble.ts';
+import { containerTroubleInWords } from './container.ts';
+import { fileTroubleInWords } from './file.ts';
+import { patternTroubleInWords } from './pattern.ts';
+import { pictureTroubleInWords } from './picture.ts';
+import { trueTroubleInWords } from './true.ts';
+import { scaleTroubleInWords, useTroubleInWords } from './use.ts';
+
+/** Whatever stopped a job: what happened, where, and what to do next. */
+export function troubleInWords(trouble: Trouble): string {
+  if (isOf<PictureTrouble>(trouble, PICTURE)) return pictureTroubleInWords(trouble);
+  if (isOf<FileTrouble>(trouble, FILE)) return fileTroubleInWords(trouble);
+  if (isOf<UseTrouble>(trouble, USE)) return useTroubleInWords(trouble);
+  if (isOf<ScaleTrouble>(trouble, SCALE)) return scaleTroubleInWords(trouble);
+  if (isOf<TrueTrouble>(trouble, TRUE)) return trueTroubleInWords(trouble);
+  if (isOf<ContainerTrouble>(trouble, CONTAINER)) return containerTroubleInWords(trouble);
+  return patternTroubleInWords(trouble as PatternTrouble);
+}
+
+// Every kind of every family, checked by the compiler to be complete: a kind that is left out does not compile.
+type Kinds<Family extends { readonly kind: string }> = Readonly<Record<Family['kind'], true>>;
+
+const PICTURE: Kinds<PictureTrouble> = {
+  'empty-file': true,
+  'not-a-picture': true,
+  'damaged-picture': true,
+  'picture-too-large': true,
+};
+
+const FILE: Kinds<FileTrouble> = {
+  'no-such-file': true,
+  'is-a-folder': true,
+  'not-allowed': true,
+  'file-too-large': true,
+  'cannot-read': true,
+  'cannot-write': true,
+  'no-such-folder': true,
+  'disk-full': true,
+  'same-as-input': true,
+  'folder-is-a-file': true,
+  'folder-not-ours': true,
+};
+
+const USE: Kinds<UseTrouble> = {
+  'bad-option': true,
+  'two-scales': true,
+  'needs-output': true,
+  'not-to-terminal': true,
+};
+
+const SCALE: Kinds<ScaleTrouble> = {
+  'unequal-dots': true,
+  'span-too-short': true,
+  'absurd-scale': true,
+  'no-scale-to-print': true,
+};
+
+const TRUE: Kinds<TrueTrouble> = {
+  'unknown-pin': true,
+  'same-pins': true,
+  'unknown-part': true,
+  'no-ground': true,
+};
+
+const CONTAINER: Kinds<ContainerTrouble> = {
+  'damaged-zip': true,
+  'too-many-entries': true,
+  'entry-too-large': true,
+  'bad-entry-name': true,
+  'duplicate-entry': true,
+  'missing-entry': true,
+  'unlisted-entry': true,
+  'damaged-entry': true,
+  'other-picture': true,
+  'in-entry': true,
+};
+
+const isOf = <Family extends Trouble>(trouble: Trouble, kinds: Kinds<Family>): trouble is Family =>
+  Object.hasOwn(kinds, trouble.kind);

@@ -1,0 +1,30 @@
+import type { ScaleTrouble, UseTrouble } from '../trouble.ts';
+import { numberInWords } from './number.ts';
+
+/** What is wrong with how a command was put, and how to put it. */
+export function useTroubleInWords(trouble: UseTrouble): string {
+  switch (trouble.kind) {
+    case 'bad-option':
+      return `${trouble.option} "${trouble.given}" is not understood. Write ${trouble.wanted}.`;
+    case 'two-scales':
+      return 'Both --dpi and --span are given, and they may differ. Give the one that was measured.';
+    case 'needs-output':
+      return `Say where ${trouble.wanted} should go, with -o.`;
+    case 'not-to-terminal':
+      return 'The result is no text to read on a screen. Say where it should go, with -o.';
+  }
+}
+
+/** What is wrong with the scale, and how to set it. */
+export function scaleTroubleInWords(trouble: ScaleTrouble): string {
+  switch (trouble.kind) {
+    case 'unequal-dots':
+      return `The picture was scanned at ${numberInWords(trouble.across, 1)} dots an inch across and ${numberInWords(trouble.down, 1)} down, so everything in it is pulled long. Scan it again with the same number both ways; if that is wrong and the picture is true, give --dpi.`;
+    case 'span-too-short':
+      return `The two places of --span lie only ${numberInWords(trouble.pixels, 1)} dots apart, too near to measure by. Take two places far apart, such as both ends of the footside.`;
+    case 'absurd-scale':
+      return `That makes ${numberInWords(trouble.dpi, 1)} dots an inch, which no scanner or camera makes. Look at the places and the length again.`;
+    case 'no-scale-to-print':
+      return 'Nobody knows how large this pattern is, so it cannot be printed true to scale. Trace it again with --dpi, or with --span and a distance that you measured on the paper.';
+  }
+}

