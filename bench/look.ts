@@ -10,6 +10,7 @@ import { lookOver } from '#craft/look/look-over.ts';
 import { defaultLookOptions } from '#craft/look/options.ts';
 import type { Inspection } from '#craft/look/survey.ts';
 import { handOrder } from '#craft/route/hand.ts';
+import { findRegularity } from '#craft/true/index.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Regularity } from '#pattern/structure.ts';
 
@@ -28,6 +29,7 @@ const rows = SIZES.map((size) => {
     look: fastest(() => lookOver(inspection)),
     triangulate: fastest(() => triangulate(pattern.pins)),
     hand: fastest(() => handOrder(pattern, regularity)),
+    find: fastest(() => findRegularity(pattern.pins), 1),
   };
 });
 
@@ -47,7 +49,9 @@ for (const { size, findings, peer, look, triangulate, hand } of rows)
     ].join(' '),
   );
 
-console.log('\ngrowth               pins    n log n   neighbour pass   look over   hand order');
+console.log(
+  '\ngrowth               pins    n log n   neighbour pass   look over   hand order   finding structures',
+);
 for (const [at, large] of rows.entries()) {
   const small = rows[at - 1];
   if (small === undefined) continue;
@@ -59,10 +63,22 @@ for (const [at, large] of rows.entries()) {
       ideal.toFixed(2).padEnd(9),
       (large.peer / small.peer).toFixed(2).padEnd(16),
       (large.look / small.look).toFixed(2).padEnd(11),
-      (large.hand / small.hand).toFixed(2),
+      (large.hand / small.hand).toFixed(2).padEnd(12),
+      (large.find / small.find).toFixed(2),
     ].join(' '),
   );
 }
+
+console.log('\npins       finding the structures first   with looking over   x neighbour pass');
+for (const { size, find, look, peer } of rows)
+  console.log(
+    [
+      String(size).padEnd(10),
+      `${find.toFixed(0)} ms`.padEnd(30),
+      `${(find + look).toFixed(0)} ms`.padEnd(19),
+      ((find + look) / peer).toFixed(1),
+    ].join(' '),
+  );
 
 const few = largeInspection(5_000);
 const pairs = fastest(() => closePairsOfAll(few.pattern.pins, 0.75));
@@ -151,8 +167,8 @@ function closePairsOfAll(pins: readonly Point[], reach: number): number {
 }
 
 /** Milliseconds of the fastest of several rounds: other work on the machine can only make a round slower. */
-function fastest(work: () => unknown): number {
-  const times = Array.from({ length: ROUNDS }, () => {
+function fastest(work: () => unknown, rounds = ROUNDS): number {
+  const times = Array.from({ length: rounds }, () => {
     const start = performance.now();
     work();
     return performance.now() - start;
