@@ -1,0 +1,50 @@
+import type { Point } from '#base/geometry/point.ts';
+import { type Field, pinsWithin } from './field.ts';
+import { type GrownPolar, growPolar } from './polar-grow.ts';
+import { seedPolar } from './polar-seed.ts';
+
+/** The polar lattices of a pattern: in each piece of it that hangs together one is sought round its middle. */
+export function findPolars(field: Field, isFree: (pin: number) => boolean): GrownPolar[] {
+  return pieces(field, isFree).flatMap((pins) => {
+    if (pins.length < LEAST_PIECE) return [];
+    const seed = seedPolar(
+      pins.map((pin) => field.pins[pin]!),
+      middleOf(field, pins),
+      field.spacing,
+    );
+    const grown = seed === null ? null : growPolar(field, seed, pins);
+    return grown === null ? [] : [grown];
+  });
+}
+
+const LEAST_PIECE = 40;
+/** Pins farther apart than this many spacings hang together only through others. */
+const REACH = 5;
+
+function pieces(field: Field, isFree: (pin: number) => boolean): number[][] {
+  const seen = new Uint8Array(field.pins.length);
+  const found: number[][] = [];
+  for (let start = 0; start < field.pins.length; start++) {
+    if (seen[start] !== 0 || !isFree(start)) continue;
+    const piece = [start];
+    seen[start] = 1;
+    for (const pin of piece) {
+      for (const other of pinsWithin(field, field.pins[pin]!, REACH * field.spacing)) {
+        if (seen[other] !== 0 || !isFree(other)) continue;
+        seen[other] = 1;
+        piece.push(other);
+      }
+    }
+    found.push(piece);
+  }
+  return found;
+}
+
+function middleOf(field: Field, pins: readonly number[]): Point {
+  let [x, y] = [0, 0];
+  for (const pin of pins) {
+    x += field.pins[pin]!.x / pins.length;
+    y += field.pins[pin]!.y / pins.length;
+  }
+  return { x, y };
+}
