@@ -10,7 +10,11 @@ export interface PolarFrame {
   readonly phases: readonly number[];
 }
 
-export const polarNode = ({ centre, sectors, radii, phases }: PolarFrame, ring: number, sector: number): Point => {
+export const polarNode = (
+  { centre, sectors, radii, phases }: PolarFrame,
+  ring: number,
+  sector: number,
+): Point => {
   const angle = phases[ring]! + (2 * Math.PI * sector) / sectors;
   return { x: centre.x + radii[ring]! * Math.cos(angle), y: centre.y + radii[ring]! * Math.sin(angle) };
 };

@@ -46,6 +46,12 @@ export function fieldOf(pins: readonly Point[]): Field {
   return { pins, index, indexed: kept, near, doubled, spacing: firsts.length > 0 ? median(firsts) : 0 };
 }
 
+/** The same pins with some of them moved a little; pins doubled before stay out. */
+export function movedField(field: Field, placeOf: (pin: number) => Point | undefined): Field {
+  const moved = fieldOf(field.pins.map((pin, k) => placeOf(k) ?? pin));
+  return { ...moved, doubled: new Set([...field.doubled, ...moved.doubled]) };
+}
+
 /** All pins within `reach` of a place, in no order. */
 export const pinsWithin = (field: Field, { x, y }: Point, reach: number): number[] =>
   field.index.within(x, y, reach).map((entry) => field.indexed[entry]!);

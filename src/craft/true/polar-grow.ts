@@ -20,11 +20,7 @@ export const polarKey = ({ sectors }: PolarFrame, ring: number, sector: number):
   ring * sectors + (((sector % sectors) + sectors) % sectors);
 
 /** Lays rings through the pins round a guessed centre and refits them together; null where too few pins agree. */
-export function growPolar(
-  field: Field,
-  seed: PolarSeed,
-  candidates: readonly number[],
-): GrownPolar | null {
+export function growPolar(field: Field, seed: PolarSeed, candidates: readonly number[]): GrownPolar | null {
   let state = firstRings(field, seed, candidates);
   if (state === null) return null;
   let sigma = 0;
@@ -41,14 +37,25 @@ export function growPolar(
     if (state.frame.radii.length < LEAST_RINGS || linked.size < LEAST_MEMBERS) return null;
     const members = [...dropLonely(state, assign(field, state, candidates, tolerance))];
     const points = members.map(([pin]) => field.pins[pin]!);
-    state = { ...state, frame: refinePolar(state.frame, points, members.map(([, node]) => node)) };
+    state = {
+      ...state,
+      frame: refinePolar(
+        state.frame,
+        points,
+        members.map(([, node]) => node),
+      ),
+    };
     sigma = deviationOfDistances(
-      members.map(([pin, [ring, sector]]) => distance(field.pins[pin]!, polarNode(state!.frame, ring, sector))),
+      members.map(([pin, [ring, sector]]) =>
+        distance(field.pins[pin]!, polarNode(state!.frame, ring, sector)),
+      ),
     );
   }
   const nodeOf = dropLonely(state, assign(field, state, candidates, tolerance));
   if (nodeOf.size < LEAST_SHARE * candidates.length) return null;
-  const pinAt = new Map([...nodeOf].map(([pin, [ring, sector]]) => [polarKey(state.frame, ring, sector), pin]));
+  const pinAt = new Map(
+    [...nodeOf].map(([pin, [ring, sector]]) => [polarKey(state.frame, ring, sector), pin]),
+  );
   return { ...state, sigma, tolerance, pinAt, nodeOf };
 }
 
@@ -68,7 +75,11 @@ interface Rings {
   readonly halves: readonly (0 | 1)[];
 }
 
-function firstRings(field: Field, { centre, sectors }: PolarSeed, candidates: readonly number[]): Rings | null {
+function firstRings(
+  field: Field,
+  { centre, sectors }: PolarSeed,
+  candidates: readonly number[],
+): Rings | null {
   const pins = candidates.map((pin) => field.pins[pin]!);
   const { share, phase } = halfSectorPhase(pins, centre, sectors);
   if (share < 0.1) return null;
@@ -143,7 +154,11 @@ function nearestNode(
   const radius = Math.hypot(point.x - centre.x, point.y - centre.y);
   const angle = Math.atan2(point.y - centre.y, point.x - centre.x);
   let best: { off: number; node: readonly [number, number] } | null = null;
-  for (let ring = firstAbove(radii, radius - reach); ring < radii.length && radii[ring]! <= radius + reach; ring++) {
+  for (
+    let ring = firstAbove(radii, radius - reach);
+    ring < radii.length && radii[ring]! <= radius + reach;
+    ring++
+  ) {
     const sector = Math.round(((angle - phases[ring]!) * sectors) / (2 * Math.PI));
     const off = distance(point, polarNode(frame, ring, sector));
     if (off > reach || (best !== null && off >= best.off)) continue;
@@ -191,7 +206,8 @@ function isRing(
     const node = nodes.get(pin);
     if (node !== undefined && node[0] === ring) {
       const place = polarNode(frame, ...node);
-      const turn = (point.x - place.x) * (place.y - frame.centre.y) - (point.y - place.y) * (place.x - frame.centre.x);
+      const turn =
+        (point.x - place.x) * (place.y - frame.centre.y) - (point.y - place.y) * (place.x - frame.centre.x);
       along += (turn / radius) ** 2;
       members++;
     } else if (node === undefined && Math.abs(far - radius) < 0.6 * tolerance) band++;

@@ -1,15 +1,15 @@
-import { latticeNode } from '#base/fit/lattice.ts';
 import { quantile } from '#base/fit/robust.ts';
-import { distance, type Point } from '#base/geometry/point.ts';
+import type { Point } from '#base/geometry/point.ts';
 import { type Progress, silent } from '#base/progress.ts';
-import type { Lattice, MissingPin, Regularity, RunStructure, Structure } from '#pattern/structure.ts';
+import type { Regularity } from '#pattern/structure.ts';
+import { assemble } from './assemble.ts';
 import { findChains } from './chains.ts';
-import { type Field, fieldOf } from './field.ts';
-import type { GrownLattice } from './lattice-grow.ts';
+import { releaseCrossing } from './contest.ts';
+import { type Field, fieldOf, movedField } from './field.ts';
 import { findLattices } from './lattices.ts';
-import { missingInLattice, missingInRun } from './missing.ts';
+import { findPolars } from './polars.ts';
+import { type Copies, findRepeat, findTurn, foldedPlaces } from './repeats.ts';
 import { fitRuns, type TrueRun } from './runs.ts';
-import { strayPins } from './stray.ts';
 
 export interface RegularityOptions {
   readonly progress?: Progress;
@@ -23,15 +23,43 @@ export function findRegularity(pins: readonly Point[], options: RegularityOption
   const progress = options.progress ?? silent;
   progress('true', 0);
   const field = fieldOf(pins);
-  const free = (pin: number): boolean => !field.doubled.has(pin);
-  const lattices = findLattices(field, free);
-  progress('true', 0.4);
-  const inLattice = new Set(lattices.flatMap((lattice) => [...lattice.nodeOf.keys()]));
-  const chains = findChains(field, (pin) => free(pin) && !inLattice.has(pin));
+  const single = (pin: number): boolean => !field.doubled.has(pin);
+  const polars = findPolars(field, single);
+  const inPolar = new Set(polars.flatMap(({ nodeOf }) => [...nodeOf.keys()]));
+  progress('true', 0.2);
+  const grown = findLattices(field, (pin) => single(pin) && !inPolar.has(pin));
+  const lattices = releaseCrossing(field, grown);
+  progress('true', 0.5);
+  const taken = new Set([...inPolar, ...lattices.flatMap(({ nodeOf }) => [...nodeOf.keys()])]);
+  const free = (pin: number): boolean => single(pin) && !taken.has(pin);
+  const known = jitterOf([...polars, ...lattices]);
+  const first = fitRuns(field, findChains(field, free), known, new Map());
   progress('true', 0.6);
-  const { runs, quietest } = fitRuns(field, chains, jitterOf(lattices));
+  const sigma = Math.max(first.sigma ?? 0, 0.01 * field.spacing);
+  const features = featuresOf(field, free, first.runs);
+  const groups = first.runs.map(({ chain }) => chain.pins);
+  const copies: Copies[] = [];
+  if (polars.length > 0) {
+    for (const polar of polars) {
+      const turn = findTurn(field, features, polar, sigma, groups);
+      if (turn !== null) copies.push(turn);
+    }
+  } else {
+    const repeat = findRepeat(field, features, sigma, groups);
+    if (repeat !== null) copies.push(repeat);
+  }
+  progress('true', 0.8);
+  const folded = new Map(copies.flatMap((one) => [...foldedPlaces(field, one)]));
+  const steadied = folded.size === 0 ? field : movedField(field, (pin) => folded.get(pin)?.place);
+  const { runs } = fitRuns(
+    steadied,
+    findChains(steadied, free),
+    first.sigma,
+    new Map([...folded].map(([pin, { copies: count }]) => [pin, count])),
+  );
   progress('true', 0.9);
-  const regularity = assemble(field, lattices, runs, (quietest ?? 0) < DRAFTED * field.spacing);
+  const drafted = (known ?? first.quietest ?? 0) < DRAFTED * field.spacing;
+  const regularity = assemble({ field, polars, lattices, runs, copies, folded, drafted });
   progress('true', 1);
   return regularity;
 }
@@ -40,70 +68,15 @@ export function findRegularity(pins: readonly Point[], options: RegularityOption
 const DRAFTED = 0.002;
 
 /** The jitter that most lattice pins agree on; null where there is no lattice. */
-function jitterOf(lattices: readonly GrownLattice[]): number | null {
+function jitterOf(
+  lattices: readonly { sigma: number; nodeOf: ReadonlyMap<number, unknown> }[],
+): number | null {
   const each = lattices.flatMap(({ sigma, nodeOf }) => new Array<number>(nodeOf.size).fill(sigma));
   return each.length === 0 ? null : quantile(each, 0.5);
 }
 
-function assemble(
-  field: Field,
-  lattices: readonly GrownLattice[],
-  runs: readonly TrueRun[],
-  drafted: boolean,
-): Regularity {
-  const structures: Structure[] = [];
-  const structureOf = new Array<string | null>(field.pins.length).fill(null);
-  const places = [...field.pins];
-  const missing: MissingPin[] = [];
-  const put = (pin: number, id: string, place: Point): void => {
-    if (structureOf[pin] !== null) return;
-    structureOf[pin] = id;
-    if (!drafted) places[pin] = place;
-  };
-  lattices.forEach((grown, k) => {
-    const id = `lattice-${k + 1}`;
-    structures.push(latticeStructure(field, grown, id));
-    for (const [pin, [i, j]] of grown.nodeOf) put(pin, id, latticeNode(grown.frame, i, j));
-    missing.push(...missingInLattice(field, grown, id));
-  });
-  runs.forEach((run, k) => {
-    const id = `run-${k + 1}`;
-    structures.push(runStructure(run, id));
-    run.chain.pins.forEach((pin, at) => {
-      put(pin, id, run.fit.places[at]!);
-    });
-    missing.push(...missingInRun(field, run, id));
-  });
-  return { structures, structureOf, places, missing, stray: strayPins(field, lattices, structureOf) };
-}
-
-function latticeStructure(field: Field, { frame, nodeOf }: GrownLattice, id: string): Lattice {
-  const pins = [...nodeOf.keys()].sort((p, q) => p - q);
-  const nodes = pins.map((pin) => nodeOf.get(pin)!);
-  let squares = 0;
-  pins.forEach((pin, k) => {
-    squares += distance(field.pins[pin]!, latticeNode(frame, ...nodes[k]!)) ** 2;
-  });
-  return { kind: 'lattice', id, ...frame, pins, nodes, rms: Math.sqrt(squares / pins.length) };
-}
-
-/** A run whose spacings differ by less than this part of them is even. */
-const EVEN = 0.04;
-
-function runStructure({ chain, fit }: TrueRun, id: string): RunStructure {
-  const spacings = fit.places.slice(1).map((place, k) => distance(place, fit.places[k]!) / chain.steps[k]!);
-  const spacing = spacings.reduce((sum, value) => sum + value, 0) / spacings.length;
-  const spread = Math.sqrt(
-    spacings.reduce((sum, value) => sum + (value - spacing) ** 2, 0) / spacings.length,
-  );
-  return {
-    kind: 'run',
-    id,
-    shape: fit.shape,
-    closed: chain.closed,
-    even: spread < EVEN * spacing,
-    spacing,
-    pins: chain.pins,
-    rms: Math.sqrt(fit.squares / chain.pins.length),
-  };
+/** The pins by which a repeat is known: neither in a lattice nor in a straight run, which come again at every step. */
+function featuresOf(field: Field, free: (pin: number) => boolean, runs: readonly TrueRun[]): Set<number> {
+  const straight = new Set(runs.flatMap(({ chain, fit }) => (fit.isStraight ? chain.pins : [])));
+  return new Set(field.pins.flatMap((_, pin) => (free(pin) && !straight.has(pin) ? [pin] : [])));
 }

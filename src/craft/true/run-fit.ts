@@ -6,6 +6,8 @@ import type { Chain } from './chains.ts';
 /** A chain laid on a true line, arc or curve. */
 export interface RunFit {
   readonly shape: 'line' | 'arc' | 'curve';
+  /** Whether the course hardly leaves the line between its ends. */
+  readonly isStraight: boolean;
   /** Where each pin of the chain should stand. */
   readonly places: readonly Point[];
   /** Where pins lack: after which pin of the chain, and the place. */
@@ -37,10 +39,25 @@ export function fitRun(
       best = fit;
     }
   }
-  return best;
+  return { ...best, isStraight: straight(best.places) };
 }
 
-function scoreOf({ squares, freedom }: RunFit, values: number, sigma: number | null): number {
+type Course = Omit<RunFit, 'isStraight'>;
+
+function straight(places: readonly Point[]): boolean {
+  const from = places[0]!;
+  const to = places.at(-1)!;
+  const size = Math.hypot(to.x - from.x, to.y - from.y);
+  const bend = places.map((place) =>
+    Math.abs((place.x - from.x) * (to.y - from.y) - (place.y - from.y) * (to.x - from.x)),
+  );
+  return size > 0 && Math.max(...bend) / size < STRAIGHT * size;
+}
+
+/** A course that bends aside by less than this part of its length is straight. */
+const STRAIGHT = 0.02;
+
+function scoreOf({ squares, freedom }: Course, values: number, sigma: number | null): number {
   if (sigma !== null) return squares / (sigma * sigma) + 2 * freedom;
   // Nearly all freedom spent says nothing about the noise; 1.2 a parameter guards short chains against that.
   const left = values - 1.2 * freedom;
@@ -63,9 +80,9 @@ interface Spread {
   readonly round: number;
 }
 
-function smoothCourses(points: readonly Point[], chain: Pick<Chain, 'steps' | 'closed'>): RunFit[] {
+function smoothCourses(points: readonly Point[], chain: Pick<Chain, 'steps' | 'closed'>): Course[] {
   const spread = spreadOut(points, chain);
-  const fits: RunFit[] = [];
+  const fits: Course[] = [];
   if (!chain.closed) fits.push({ ...courseOf(points, chain, spread, 2, ENOUGH_FOR_A_LINE), shape: 'line' });
   for (const order of [2, 3]) {
     if (points.length <= order + 1) continue;
@@ -106,7 +123,7 @@ function courseOf(
   { xs, ys, weights, slots, round }: Spread,
   order: number,
   lambda: number,
-): RunFit {
+): Course {
   const smoothed = smoothSequences([xs, ys], weights, order, lambda);
   const [fx, fy] = smoothed.fits as [Float64Array, Float64Array];
   const places = slots.map((slot) => ({ x: fx[slot]!, y: fy[slot]! }));
@@ -137,7 +154,7 @@ function squaresOf(points: readonly Point[], places: readonly Point[]): number {
 }
 
 /** Pins at even steps on a circle: five parameters, centre, radius, beginning and step; four where it closes. */
-function arcCourses(points: readonly Point[], chain: Pick<Chain, 'steps' | 'closed'>): RunFit[] {
+function arcCourses(points: readonly Point[], chain: Pick<Chain, 'steps' | 'closed'>): Course[] {
   if (points.length < 5) return [];
   const circle = fitCircle(points);
   if (circle === null) return [];

@@ -18,6 +18,7 @@ export function fitRuns(
   field: Field,
   chains: readonly Chain[],
   sigma: number | null,
+  copiesOf: ReadonlyMap<number, number>,
 ): { runs: TrueRun[]; sigma: number | null; quietest: number | null } {
   const whole = chains.map((chain) => chain.pins.map((pin) => field.pins[pin]!));
   const first =
@@ -25,8 +26,15 @@ export function fitRuns(
   const noise = sigma ?? noiseOfRuns(first, 0.5);
   const runs = chains
     .flatMap((chain) => cutAtCorners(field, chain, noise ?? 0))
-    .flatMap((chain) => laid(field, chain, noise));
+    .flatMap((chain) => laid(field, chain, noise === null ? null : noise * steadiness(chain, copiesOf)));
   return { runs, sigma: noise, quietest: sigma ?? noiseOfRuns(first, 0.2) };
+}
+
+/** The jitter that is left where a chain's pins are means over their copies, in parts of that of one pin. */
+function steadiness({ pins }: Chain, copiesOf: ReadonlyMap<number, number>): number {
+  let variance = 0;
+  for (const pin of pins) variance += 1 / (copiesOf.get(pin) ?? 1) / pins.length;
+  return Math.sqrt(variance);
 }
 
 /** Chains whose pins stray this much farther than the pattern's jitter follow no true course. */

@@ -1,0 +1,153 @@
+import { length, type Point } from '#base/geometry/point.ts';
+import { seededRandom } from '#base/random.ts';
+import { betterStep, findTracks, type Motion, meanPlace, movedBy, overlay, type Track } from './copies.ts';
+import type { Field } from './field.ts';
+import type { GrownPolar } from './polar-grow.ts';
+
+/** A motion of the pattern on to itself with the pins it carries on to each other. */
+export interface Copies {
+  readonly motion: Motion;
+  readonly tracks: readonly Track[];
+}
+
+/**
+ * The step after which the feature pins come again; null where they do not. Pins of lattices and of straight even
+ * runs are no features: they come again after any of their own steps.
+ */
+export function findRepeat(
+  field: Field,
+  features: ReadonlySet<number>,
+  sigma: number,
+  groups: readonly (readonly number[])[],
+): Copies | null {
+  if (features.size < LEAST_FEATURES) return null;
+  let best: { step: Point; score: number } | null = null;
+  for (const candidate of candidateSteps(field, features, sigma)) {
+    const step = settled(field, features, candidate, sigma);
+    const { score } = overlay(field, features, { kind: 'repeat', step }, sigma);
+    if (score < LEAST_SCORE) continue;
+    // Twice the repeat meets as well as the repeat: the shorter of two good ones is it.
+    const better =
+      best === null ||
+      score > best.score * 1.2 ||
+      (score > best.score * 0.85 && length(step) < 0.8 * length(best.step));
+    if (better) best = { step, score };
+  }
+  return best === null ? null : repeatOf(field, features, best.step, sigma, groups);
+}
+
+/** The order of the turn about a polar lattice's centre under which the other pins come again; null where none. */
+export function findTurn(
+  field: Field,
+  features: ReadonlySet<number>,
+  { frame }: GrownPolar,
+  sigma: number,
+  groups: readonly (readonly number[])[],
+): Copies | null {
+  if (features.size < 6) return null;
+  let best: { motion: Motion; score: number } | null = null;
+  for (let order = 3; order <= frame.sectors; order++) {
+    if (frame.sectors % order !== 0) continue;
+    const motion: Motion = { kind: 'turn', centre: frame.centre, order };
+    const { score } = overlay(field, features, motion, sigma);
+    if (score >= LEAST_SCORE && (best === null || score > best.score * 0.9)) best = { motion, score };
+  }
+  if (best === null) return null;
+  const tracks = findTracks(field, features, best.motion, sigma, groups).filter(isUseful);
+  return tracks.length === 0 ? null : { motion: best.motion, tracks };
+}
+
+/** Where each pin of a track stands once all copies are used together, brought back to its own copy. */
+export function foldedPlaces(
+  field: Field,
+  { motion, tracks }: Copies,
+): Map<number, { place: Point; copies: number }> {
+  const places = new Map<number, { place: Point; copies: number }>();
+  for (const track of tracks) {
+    const home = meanPlace(field, motion, track);
+    for (const [copy, pin] of track)
+      places.set(pin, { place: movedBy(motion, copy, home), copies: track.size });
+  }
+  return places;
+}
+
+const LEAST_FEATURES = 10;
+/** A true repeat of jittered pins scores a half; where only a part of the features repeats, less. */
+const LEAST_SCORE = 0.17;
+const LEAST_STEP = 5;
+const LEAST_TRACKS = 4;
+const ASKED = 90;
+const CANDIDATES = 40;
+
+const isUseful = (track: Track): boolean => track.size >= 2;
+
+function repeatOf(
+  field: Field,
+  features: ReadonlySet<number>,
+  from: Point,
+  sigma: number,
+  groups: readonly (readonly number[])[],
+): Copies | null {
+  let step = from;
+  let tracks: Track[] = [];
+  for (let round = 0; round < 2; round++) {
+    tracks = findTracks(field, features, { kind: 'repeat', step }, sigma, groups).filter(isUseful);
+    if (tracks.length < LEAST_TRACKS) return null;
+    step = betterStep(field, step, tracks);
+  }
+  return { motion: { kind: 'repeat', step }, tracks };
+}
+
+/** Steps between feature pins that occur again and again, the most frequent first. */
+function candidateSteps(field: Field, features: ReadonlySet<number>, sigma: number): Point[] {
+  const pins = [...features];
+  const random = seededRandom(pins.length);
+  const cell = Math.max(2.5 * sigma, 0.15 * field.spacing);
+  const votes = new Map<string, { count: number; x: number; y: number }>();
+  for (let asked = 0; asked < Math.min(ASKED, pins.length); asked++) {
+    const from = field.pins[pins.length <= ASKED ? pins[asked]! : pins[Math.floor(random() * pins.length)]!]!;
+    for (const pin of pins) {
+      let x = field.pins[pin]!.x - from.x;
+      let y = field.pins[pin]!.y - from.y;
+      if (Math.hypot(x, y) < LEAST_STEP * field.spacing) continue;
+      if (y < 0 || (y === 0 && x < 0)) [x, y] = [-x, -y];
+      const key = `${Math.round(x / cell)} ${Math.round(y / cell)}`;
+      const vote = votes.get(key);
+      if (vote === undefined) votes.set(key, { count: 1, x, y });
+      else {
+        vote.count++;
+        vote.x += x;
+        vote.y += y;
+      }
+    }
+  }
+  const wide = [...votes].map(([key, { count, x, y }]) => {
+    const [i, j] = key.split(' ').map(Number) as [number, number];
+    let around = count;
+    for (let di = -1; di <= 1; di++) {
+      for (let dj = -1; dj <= 1; dj++) {
+        if (di !== 0 || dj !== 0) around += 0.6 * (votes.get(`${i + di} ${j + dj}`)?.count ?? 0);
+      }
+    }
+    return { around, step: { x: x / count, y: y / count } };
+  });
+  return wide
+    .sort((a, b) => b.around - a.around || length(a.step) - length(b.step))
+    .slice(0, CANDIDATES)
+    .map(({ step }) => step);
+}
+
+function settled(field: Field, features: ReadonlySet<number>, from: Point, sigma: number): Point {
+  let step = from;
+  for (let round = 0; round < 3; round++) {
+    const { next } = overlay(field, features, { kind: 'repeat', step }, sigma);
+    if (next.size === 0) return step;
+    let [x, y] = [0, 0];
+    for (const [pin, other] of next) {
+      x += (field.pins[other]!.x - field.pins[pin]!.x) / next.size;
+      y += (field.pins[other]!.y - field.pins[pin]!.y) / next.size;
+    }
+    step = { x, y };
+  }
+  return step;
+}
