@@ -1,6 +1,6 @@
 import { Command } from 'commander';
 import packageJson from '../../package.json' with { type: 'json' };
-import type { ExitCode } from './exit.ts';
+import type { ExitCode } from './outcome/exit.ts';
 import { clean } from './terminal/clean.ts';
 import { addLook } from './verbs/look.ts';
 import { addTrue } from './verbs/true.ts';

@@ -1,8 +1,8 @@
 import { CommanderError } from 'commander';
 import { troubleInWords } from '#jobs/words/trouble.ts';
-import { EXIT } from './exit.ts';
+import { EXIT } from './outcome/exit.ts';
+import { Refused } from './outcome/refused.ts';
 import { program } from './program.ts';
-import { Refused } from './refused.ts';
 import { nameInWords } from './terminal/clean.ts';
 import { say } from './terminal/say.ts';
 

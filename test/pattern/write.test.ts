@@ -1,7 +1,11 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Pattern } from '#pattern/pattern.ts';
 import { readPattern } from '#pattern/read.ts';
+import { roundPattern } from '#pattern/round.ts';
 import { writePattern } from '#pattern/write.ts';
+import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
+import { deepFreeze } from '../support/change-laws.ts';
 
 const small: Pattern = {
   unit: 'mm',
@@ -48,6 +52,42 @@ test('what could not be read again is not written', () => {
   expect(() => writePattern({ ...small, pins: [...small.pins, ...small.pins] })).toThrow(/duplicate-id/);
 });
 
-test('reading back gives the same pattern', () => {
-  expect(readPattern(writePattern(small))).toEqual({ ok: true, value: small });
+test('any pattern comes back as it was, but for the rounding; and is written the same again (seed 1)', () => {
+  fc.assert(
+    fc.property(arbitraryPattern({ fine: true }), (pattern) => {
+      const text = writePattern(deepFreeze(pattern));
+      expect(readPattern(text)).toEqual({ ok: true, value: roundPattern(pattern) });
+      expect(writePattern(roundPattern(pattern))).toBe(text);
+      for (const [i, { x, y }] of roundPattern(pattern).pins.entries()) {
+        expect(Math.abs(x - pattern.pins[i]!.x)).toBeLessThanOrEqual(0.0005 + 1e-10);
+        expect(Math.abs(y - pattern.pins[i]!.y)).toBeLessThanOrEqual(0.0005 + 1e-10);
+      }
+    }),
+    { seed: 1, numRuns: 200 },
+  );
+});
+
+test('numbers that a file can carry are not rounded at all (seed 2)', () => {
+  fc.assert(
+    fc.property(arbitraryPattern(), (pattern) => {
+      expect(roundPattern(pattern)).toEqual(pattern);
+    }),
+    { seed: 2, numRuns: 100 },
+  );
+});
+
+test('places on the paper are written in the order of the pins', () => {
+  const pins = ['b', 'a', 'c'].map((id) => ({ id, x: 0, y: 0 }));
+  const at = { x: 1, y: 1 };
+  const paper = {
+    entry: 'paper.png',
+    sha256: '0'.repeat(64),
+    width: 1,
+    height: 1,
+    toPattern: { a: 1 / 3, b: 0, c: 0, d: 1 / 3, e: 1 / 3, f: 0 },
+  };
+  const one = writePattern({ ...small, pins, paper: { ...paper, stood: { a: at, b: at, c: at } } });
+  expect(writePattern({ ...small, pins, paper: { ...paper, stood: { c: at, b: at, a: at } } })).toBe(one);
+  expect(one).toContain('"toPattern":{"a":0.333333333,"b":0,"c":0,"d":0.333333333,"e":0.333,"f":0}');
+  expect(one).toContain('"stood":{"b":{"x":1,"y":1},"a":');
 });

@@ -66,6 +66,8 @@ function whyWrong(path: string, name: string): string | null {
     const isNode = name.startsWith('node:') || NODE_ONLY.some((one) => name === one);
     return layer !== 'cli' && isNode ? `${layer} must run without Node` : null;
   }
+  // The program's own name and version stand in package.json, and nowhere else.
+  if (target === 'package.json' && layer === 'cli') return null;
   const [, toLayer = '', toAct = ''] = target.split('/');
   if (!allowed.includes(toLayer)) return `${layer} may not know ${toLayer}`;
   if (layer === 'craft' && toLayer === 'craft' && toAct !== path.split('/')[2]) {

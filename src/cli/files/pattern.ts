@@ -1,7 +1,7 @@
 import { CONTAINER_ENDING, type PatternWithPictures, writeContainer } from '#pattern/container.ts';
 import { openPattern as open } from '#pattern/open.ts';
 import { writePattern } from '#pattern/write.ts';
-import { orRefuse } from '../refused.ts';
+import { orRefuse } from '../outcome/refused.ts';
 import { readInput } from './read.ts';
 
 /** The pattern in a file, or on standard input for `-`. */

@@ -1,7 +1,7 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import type { FileTrouble } from '#jobs/trouble.ts';
-import { Refused } from '../refused.ts';
+import { Refused } from '../outcome/refused.ts';
 
 /** No file larger than this is read, bytes: a hundred million dots in colour, not packed, and some room. */
 export const LARGEST_FILE = 400_000_000;

@@ -2,7 +2,7 @@ import { constants } from 'node:fs';
 import { lstat, open, realpath, rename } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import type { FileTrouble } from '#jobs/trouble.ts';
-import { Refused } from '../refused.ts';
+import { Refused } from '../outcome/refused.ts';
 import { codeOf, STANDARD } from './read.ts';
 import { untidy } from './untidy.ts';
 

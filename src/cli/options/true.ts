@@ -1,5 +1,5 @@
-import { parseLength } from '#base/units/parse-length.ts';
 import { badOption } from './bad-option.ts';
+import { lengthIn } from './length.ts';
 
 /** `--angle 52,5`: degrees between 0 and 90. */
 export function angle(text: string): number {
@@ -19,8 +19,8 @@ export function angle(text: string): number {
 /** `--known p3,p17=120`: two pins, and their true distance in mm. */
 export function known(text: string): { from: string; to: string; length: number } {
   const found = /^\s*([^,=\s]+)\s*,\s*([^,=\s]+)\s*=(.+)$/.exec(text);
-  const length = parseLength(found?.[3] ?? '');
-  if (found === null || length === null || !(length > 0)) {
+  const length = lengthIn(found?.[3] ?? '');
+  if (found === null || length === null) {
     badOption('--known', text, 'two pins and their true distance, such as p3,p17=120 or p3,p17=4in');
   }
   return { from: found[1]!, to: found[2]!, length };

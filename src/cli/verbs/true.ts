@@ -1,12 +1,12 @@
 import { resultText } from '#jobs/results/text.ts';
 import { straightenPattern } from '#jobs/true/straighten.ts';
 import { trueInWords } from '#jobs/words/true.ts';
-import { EXIT } from '../exit.ts';
 import { openPattern, patternBytes } from '../files/pattern.ts';
 import { STANDARD } from '../files/read.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
 import { angle, known, list } from '../options/true.ts';
-import { orRefuse } from '../refused.ts';
+import { EXIT } from '../outcome/exit.ts';
+import { orRefuse } from '../outcome/refused.ts';
 import { progressLine } from '../terminal/progress.ts';
 import { say } from '../terminal/say.ts';
 import type { AddVerb } from './verb.ts';

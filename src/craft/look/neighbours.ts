@@ -29,3 +29,19 @@ export function neighboursOf(places: readonly Point[]): Neighbours {
     },
   };
 }
+
+/**
+ * Groups places that stand together: each place joins the first earlier leader within reach, else leads itself. Leaders
+ * are further apart than the reach, so that each place is met a few times at most, however many lie on one spot. The
+ * leader comes first in its group; groups come in the order of their leaders.
+ */
+export function groupsWithin(places: readonly Point[], reach: number): number[][] {
+  const neighbours = neighboursOf(places);
+  const joined = new Uint8Array(places.length);
+  return places.flatMap((place, leader) => {
+    if (joined[leader] === 1) return [];
+    const group = neighbours.within(place, reach).filter((at) => at > leader && joined[at] === 0);
+    for (const at of group) joined[at] = 1;
+    return [[leader, ...group.sort((one, other) => one - other)]];
+  });
+}

@@ -1,5 +1,6 @@
 import { distance, type Point } from '#base/geometry/point.ts';
 import type { Pattern, RunRole } from '#pattern/pattern.ts';
+import { pinIndex } from '#pattern/pins.ts';
 import type { Regularity } from '#pattern/structure.ts';
 import { median } from './spacing.ts';
 
@@ -17,13 +18,14 @@ export interface CheckedRun {
 
 /** Declared runs first; a found one only where no declared run says the same of most of its pins. */
 export function runsToCheck(
-  { pins, runs }: Pattern,
+  pattern: Pattern,
   { structures }: Regularity,
-  indexOf: ReadonlyMap<string, number>,
-  doubles: Int32Array,
+  distinct: ReadonlySet<number>,
 ): CheckedRun[] {
+  const { pins, runs } = pattern;
+  const indexOf = pinIndex(pattern);
   const checked = (run: Omit<CheckedRun, 'spacing'>): CheckedRun => {
-    const kept = run.pins.filter((index) => doubles[index] === -1);
+    const kept = run.pins.filter((index) => distinct.has(index));
     const spacing = median(stepsAlong(kept, run.closed, pins).map(({ length }) => length));
     return { ...run, pins: kept, spacing };
   };

@@ -1,9 +1,9 @@
 import type { Point } from '#base/geometry/point.ts';
 import { anchorPoint } from '#pattern/anchors.ts';
 import type { Anchor, Pattern } from '#pattern/pattern.ts';
-import { pinIndex, pinsById } from '#pattern/pins.ts';
+import { pinsById } from '#pattern/pins.ts';
 import type { Regularity } from '#pattern/structure.ts';
-import { neighboursOf } from './neighbours.ts';
+import { groupsWithin, neighboursOf } from './neighbours.ts';
 import type { LookOptions } from './options.ts';
 import { type CheckedRun, runsToCheck } from './runs.ts';
 import { typicalSpacing } from './spacing.ts';
@@ -17,10 +17,9 @@ export interface Inspection {
 
 /** An inspection with what several rules need, worked out once. */
 export interface Survey extends Inspection {
-  readonly indexOf: ReadonlyMap<string, number>;
-  /** For each pin, the earlier pin that it doubles, or -1. */
-  readonly doubles: Int32Array;
-  /** Indices of the pins that double no earlier one; no two of them stand nearer than a doubled pin would. */
+  /** Pins that stand on one spot, the first of them leading; a pin that is alone is a group of one. */
+  readonly spots: readonly (readonly number[])[];
+  /** The leading pins, without those that double them; no two of them stand nearer than a doubled pin would. */
   readonly distinct: readonly number[];
   /** Typical distance from a pin to its nearest neighbour, in the pattern's unit; 0 with fewer than two pins. */
   readonly spacing: number;
@@ -42,20 +41,18 @@ export function survey(inspection: Inspection): Survey {
     throw new RangeError(
       `survey: regularity of ${regularity.structureOf.length} pins, pattern of ${pins.length}`,
     );
-  const indexOf = pinIndex(pattern);
   const pinsOfId = pinsById(pattern);
   const hole = holeOf(pattern, options);
-  const doubles = findDoubles(pins, hole * options.doubledWithin);
-  const distinct = pins.flatMap((_, index) => (doubles[index] === -1 ? index : []));
+  const spots = groupsWithin(pins, hole * options.doubledWithin);
+  const distinct = spots.map(([leader]) => leader!);
   const neighbours = neighboursOf(distinct.map((index) => pins[index]!));
   const near = (place: Point, reach: number) => neighbours.within(place, reach).map((at) => distinct[at]!);
   return {
     ...inspection,
-    indexOf,
-    doubles,
+    spots,
     distinct,
     spacing: typicalSpacing(pins, distinct, near),
-    runs: runsToCheck(pattern, regularity, indexOf, doubles),
+    runs: runsToCheck(pattern, regularity, new Set(distinct)),
     hole,
     near,
     nearest: (place, reach) => distinct[neighbours.nearest(place, reach) ?? -1] ?? null,
@@ -70,19 +67,4 @@ export function survey(inspection: Inspection): Survey {
 function holeOf({ unit, sizes }: Pattern, options: LookOptions): number {
   if (unit === 'px') return 0.1;
   return sizes.hole ?? sizes.pin ?? options.hole;
-}
-
-/**
- * Each kept pin takes in the later ones that stand within `reach`. Kept pins are further apart than that, so that each
- * pin is met a few times at most, however many lie on one spot.
- */
-function findDoubles(pins: readonly Point[], reach: number): Int32Array {
-  const doubles = new Int32Array(pins.length).fill(-1);
-  const neighbours = neighboursOf(pins);
-  for (const [index, pin] of pins.entries()) {
-    if (doubles[index] !== -1) continue;
-    for (const other of neighbours.within(pin, reach))
-      if (other > index && doubles[other] === -1) doubles[other] = index;
-  }
-  return doubles;
 }

@@ -21,9 +21,8 @@ export function handOrder(pattern: Pattern, regularity: Regularity): PrickingOrd
   const passes: PrickingPass[] = [];
   const hand = () => pins[passes.at(-1)?.order.at(-1) ?? -1] ?? null;
 
-  const runsOf = (kind: PrickingPass['kind']) => runs.filter((run) => run.kind === kind);
-  for (const kind of ['outside-edge', 'curve', 'motif'] as const)
-    for (const run of nearestNext(runsOf(kind), (run) => run.pins, pins, hand()))
+  for (const next of [straightEdge, roundEdge, curve, centre])
+    for (const run of nearestNext(runs.filter(next), (run) => run.pins, pins, hand()))
       passes.push(runPass(run, pins, hand()));
   for (const group of [...nearestNext(groups, (group) => group, pins, hand()), scattered])
     if (group.length > 0) passes.push(walkPass(group, pins, hand()));
@@ -39,6 +38,12 @@ export function handOrder(pattern: Pattern, regularity: Regularity): PrickingOrd
   }
   return { passes };
 }
+
+/** The footside leads: it is the line that the rest of the pattern is measured from. */
+const straightEdge = ({ kind, straight }: RunShare) => kind === 'outside-edge' && straight;
+const roundEdge = ({ kind, straight }: RunShare) => kind === 'outside-edge' && !straight;
+const curve = ({ kind }: RunShare) => kind === 'curve';
+const centre = ({ kind }: RunShare) => kind === 'motif';
 
 function runPass(
   { kind, straight, closed, pins: run }: RunShare,

@@ -1,5 +1,6 @@
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import { patternTroubleInWords } from './pattern.ts';
+import { quoted } from './quoted.ts';
 
 /** Why a container cannot be opened, and what to do next. */
 export function containerTroubleInWords(trouble: ContainerTrouble): string {
@@ -11,7 +12,7 @@ export function containerTroubleInWords(trouble: ContainerTrouble): string {
     case 'entry-too-large':
       return `"${trouble.name}" in the file would unpack to ${trouble.size} bytes, and at most ${trouble.limit} are taken. Use a smaller picture of the paper.`;
     case 'bad-entry-name':
-      return `The file holds something named ${JSON.stringify(trouble.name)}, which cannot be a name there. It was not made by this program, so it was left unopened.`;
+      return `The file holds something named ${quoted(trouble.name)}, which cannot be a name there. It was not made by this program, so it was left unopened.`;
     case 'duplicate-entry':
       return `The file holds "${trouble.name}" twice, so nobody can tell which one counts. Make it anew from the pattern and its picture.`;
     case 'missing-entry':

@@ -1,4 +1,5 @@
 import type { ListName, Path, PatternTrouble, ShapeReason } from '#pattern/trouble.ts';
+import { codeOf, quoted, visible } from './quoted.ts';
 
 /** Why a file cannot be opened as a pattern, where, and what to do next. */
 export function patternTroubleInWords(trouble: PatternTrouble): string {
@@ -14,11 +15,11 @@ export function patternTroubleInWords(trouble: PatternTrouble): string {
     case 'not-a-pattern':
       return trouble.format === null
         ? 'This is not a pattern: the file holds no { … } with pins in it. Open the pattern file itself, or trace a picture first.'
-        : `This is not a pattern: the file says that its format is ${trouble.format}. Open a pattern file, or trace a picture first.`;
+        : `This is not a pattern: the file says that its format is ${visible(trouble.format)}. Open a pattern file, or trace a picture first.`;
     case 'newer-version':
       return `The file is of version ${trouble.version}, and this program knows versions up to ${trouble.newest}. Nothing is wrong with the file: get a newer Pinlight to open it.`;
     case 'unknown-version':
-      return `The file says that its version is ${trouble.version}; a version is a whole number from 1. Correct it, or take the line with "version" out.`;
+      return `The file says that its version is ${visible(trouble.version)}; a version is a whole number from 1. Correct it, or take the line with "version" out.`;
     case 'not-finite':
       return `The number at ${placeInWords(trouble.path)} is too large for any pattern. Correct it and open the file again.`;
     case 'wrong-shape':
@@ -37,9 +38,9 @@ export function placeInWords(path: Path): string {
   const code = path
     .map((step, i) => (typeof step === 'number' ? `[${step}]` : `${i === 0 ? '' : '.'}${step}`))
     .join('');
-  if (typeof index !== 'number' || !isListName(list)) return code;
+  if (typeof index !== 'number' || !isListName(list)) return visible(code);
   const inner = rest.map((step) => (typeof step === 'number' ? `${step + 1}` : step)).join(' ');
-  return `${recordInWords(list, index)}${inner && `, ${inner}`} (${code})`;
+  return visible(`${recordInWords(list, index)}${inner && `, ${inner}`} (${code})`);
 }
 
 const SINGULAR: Readonly<Record<ListName, string>> = {
@@ -66,7 +67,7 @@ function notJson(line: number, column: number, found: string | null): string {
 
 function charInWords(char: string): string {
   if (/^[\p{L}\p{N}\p{P}\p{S}]$/u.test(char)) return char === '"' ? 'a "' : `"${char}"`;
-  return `the character U+${char.codePointAt(0)!.toString(16).toUpperCase().padStart(4, '0')}`;
+  return `the character U+${codeOf(char)}`;
 }
 
 function tooLarge(what: 'text' | 'values' | 'depth', size: number, limit: number): string {
@@ -86,7 +87,7 @@ function wrongShape(path: Path, reason: ShapeReason): string {
     case 'missing':
       return `Something is missing: ${place}. Put it in and open the file again.`;
     case 'unknown-key':
-      return `"${reason.key}" at ${place} is not a word of the pattern format. Correct its spelling, or take it out.`;
+      return `${quoted(reason.key)} at ${place} is not a word of the pattern format. Correct its spelling, or take it out.`;
     case 'wrong-type':
       return `At ${place} there should be ${typeInWords(reason.expected)}, and there is ${typeInWords(reason.found)}. Correct it and open the file again.`;
     case 'not-one-of':

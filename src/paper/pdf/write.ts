@@ -1,6 +1,8 @@
 import { compose } from '#base/geometry/affine.ts';
 import { mmToPoints } from '#base/units/length.ts';
 import type { PaperSize } from '#base/units/paper.ts';
+import { correctMarks } from '../calibrate/apply.ts';
+import { noCorrection, type PrinterCorrection } from '../calibrate/correction.ts';
 import { layerNames, layerOf, layers } from '../drawing/layer.ts';
 import type { Image, InkMark, Text } from '../drawing/mark.ts';
 import { textStart } from '../drawing/outline.ts';
@@ -18,18 +20,21 @@ export interface PdfOptions {
   readonly typeface: Typeface;
   readonly meta: PdfMeta;
   readonly attachments?: readonly PdfAttachment[];
+  /** What the printer needs so that its print is true; of all files only the PDF is corrected. */
+  readonly correction?: PrinterCorrection;
 }
 
 /** The pages as one PDF, true to scale, in layers. The same pages and options give the same bytes. */
 export async function writePdf(pages: readonly PdfPage[], options: PdfOptions): Promise<Uint8Array> {
   const pdf = new PdfDocument(options.meta, options.typeface.files);
   for (const page of pages) {
+    const marks = correctMarks(page.marks, page.paper, options.correction ?? noCorrection);
     pdf.addPage(mmToPoints(page.paper.width), mmToPoints(page.paper.height));
     for (const layer of layers) {
-      const marks = page.marks.filter((mark) => layerOf(mark.role) === layer);
-      if (marks.length === 0) continue;
+      const inLayer = marks.filter((mark) => layerOf(mark.role) === layer);
+      if (inLayer.length === 0) continue;
       pdf.beginLayer(layerNames[layer]);
-      writeMarks(pdf, marks, options.typeface);
+      writeMarks(pdf, inLayer, options.typeface);
       pdf.endLayer();
     }
   }

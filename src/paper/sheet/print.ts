@@ -23,7 +23,7 @@ import {
 } from './options.ts';
 import { type Edition, patternPages } from './pattern-page.ts';
 import { guidePages } from './pricking-guide.ts';
-import type { Sheet, SheetContext } from './sheet.ts';
+import { type Sheet, type SheetContext, sheetContext } from './sheet.ts';
 
 export interface Printed {
   readonly sheets: readonly Sheet[];
@@ -34,7 +34,7 @@ export interface Printed {
 export function printSheets(pattern: Pattern, options: PrintOptions): Result<Printed, PrintTrouble> {
   const trouble = patternUnprintable(pattern) ?? optionOutOfRange(options);
   if (trouble) return failed(trouble);
-  const context = contextOf(pattern, options);
+  const context = sheetContext(pattern.about, options);
   const room = roomOn(context, options.paper);
   if (widthOf(room) < LEAST_ROOM.width || heightOf(room) < LEAST_ROOM.height) {
     const { name, width, height } = options.paper;
@@ -68,17 +68,7 @@ interface Plan {
   readonly editions: readonly Edition[];
 }
 
-const MARGIN = 10;
 const OVERLAP = 15;
-
-const contextOf = (pattern: Pattern, options: PrintOptions): SheetContext => ({
-  typeface: options.typeface,
-  about: pattern.about,
-  margins: { top: MARGIN, right: MARGIN, bottom: MARGIN, left: MARGIN, ...options.margins },
-  revision: options.revision,
-  correction: options.correction ?? { x: 1, y: 1 },
-  ...(options.date === undefined ? {} : { date: options.date }),
-});
 
 function planOf(pattern: Pattern, options: PrintOptions, context: SheetContext, ink: PatternInk): Plan {
   const underlay: Image[] = options.picture ? [{ kind: 'image', role: 'picture', ...options.picture }] : [];

@@ -69,3 +69,24 @@ export const safeBox = (paper: PaperSize, margins: Margins): Box => ({
   right: paper.width - margins.right,
   bottom: paper.height - margins.bottom,
 });
+
+/** What a person may say about all sheets of a job. */
+export interface SheetOptions {
+  readonly typeface: Typeface;
+  readonly revision: string;
+  readonly date?: string;
+  readonly margins?: Partial<Margins>;
+  readonly correction?: { readonly x: number; readonly y: number };
+}
+
+/** The same with everything filled in: margins of 10 mm, and no correction. */
+export const sheetContext = (about: About, options: SheetOptions): SheetContext => ({
+  typeface: options.typeface,
+  about,
+  margins: { top: MARGIN, right: MARGIN, bottom: MARGIN, left: MARGIN, ...options.margins },
+  revision: options.revision,
+  correction: options.correction ?? { x: 1, y: 1 },
+  ...(options.date === undefined ? {} : { date: options.date }),
+});
+
+const MARGIN = 10;

@@ -1,24 +1,47 @@
-import { distance } from '#base/geometry/point.ts';
+import { distance, type Point } from '#base/geometry/point.ts';
 import type { Anchor, Mark } from '#pattern/pattern.ts';
 import type { Finding } from '../finding.ts';
+import { groupsWithin } from '../neighbours.ts';
 import type { Rule } from '../rule.ts';
-import { capital, sayLength, sayPlace } from '../say.ts';
+import { capital, count, sayLength, sayPlace } from '../say.ts';
 import type { Survey } from '../survey.ts';
 
-/** A mark that should end at a pin and does not. Gimp, arrows, numbers and words may stand where they like. */
+/** Marks that should end at a pin and do not: one finding a place, since several lines mostly lack the same pin. */
 export const looseMark: Rule = {
   id: 'loose-mark',
   title: 'A mark that ends at no pin',
-  look: (survey) =>
-    survey.pattern.marks.flatMap((mark) => endsOf(mark).flatMap((end) => looseEnd(mark.kind, end, survey))),
+  look: (survey) => {
+    const { pattern, options, spacing } = survey;
+    const ends = pattern.marks.flatMap((mark) =>
+      endsOf(mark).flatMap((end) => ('pin' in end ? [] : [{ kind: mark.kind, place: end }])),
+    );
+    const reach = options.markReach * spacing;
+    const places = groupsWithin(
+      ends.map(({ place }) => place),
+      reach / 2,
+    );
+    return places.map((members) =>
+      looseEnds(
+        members.map((at) => ends[at]!),
+        reach,
+        survey,
+      ),
+    );
+  },
 };
 
+interface LooseEnd {
+  readonly kind: Mark['kind'];
+  readonly place: Point;
+}
+
+/** Gimp, arrows, numbers and words may stand where they like. */
 function endsOf(mark: Mark): readonly Anchor[] {
   switch (mark.kind) {
     case 'line':
       return [mark.from, mark.to];
     case 'plait':
-      return [...new Set([mark.path[0], mark.path.at(-1)])].filter((end) => end !== undefined);
+      return [mark.path[0], mark.path.at(-1)].filter((end) => end !== undefined);
     case 'picot':
       return [mark.at];
     case 'gimp':
@@ -29,38 +52,33 @@ function endsOf(mark: Mark): readonly Anchor[] {
   }
 }
 
-function looseEnd(
-  kind: Mark['kind'],
-  end: Anchor,
-  { pattern, options, spacing, nearest }: Survey,
-): Finding[] {
-  const what = capital(`a ${kind}`);
-  if ('pin' in end) return [];
-  const place = sayPlace(end, pattern.unit);
-  const reach = options.markReach * spacing;
-  const meant = nearest(end, reach);
-  const at = { x: end.x, y: end.y };
+function looseEnds(ends: readonly LooseEnd[], reach: number, { pattern, nearest }: Survey): Finding {
+  const { kind, place } = ends[0]!;
+  const several = ends.length > 1;
+  const what = several ? count(ends.length, 'mark') : capital(`a ${kind}`);
+  const at = { x: place.x, y: place.y };
+  const where = `${what} ${several ? 'end' : 'ends'} at ${sayPlace(at, pattern.unit)}`;
+  const meant = nearest(place, reach);
   if (meant === null)
-    return [
-      {
-        rule: 'loose-mark',
-        severity: 'warning',
-        at,
-        pins: [],
-        allowed: { value: reach, unit: pattern.unit },
-        sentence: `${what} ends at ${place}, where no pin stands. Put the missing pin in, or take the mark back to a pin.`,
-      },
-    ];
-  const off = distance(end, pattern.pins[meant]!);
-  return [
-    {
+    return {
       rule: 'loose-mark',
-      severity: 'note',
+      severity: 'warning',
       at,
-      pins: [meant],
-      measured: { value: off, unit: pattern.unit },
-      allowed: { value: 0, unit: pattern.unit },
-      sentence: `${what} ends at ${place}, ${sayLength(off, pattern.unit)} from pin ${meant + 1}, and probably means it. Join it to the pin, so that it moves with it.`,
-    },
-  ];
+      pins: [],
+      allowed: { value: reach, unit: pattern.unit },
+      sentence: several
+        ? `${where}, where no pin stands. Most likely a pin is missing: put it in.`
+        : `${where}, where no pin stands. Put the missing pin in, or take the mark back to a pin.`,
+    };
+  const off = distance(place, pattern.pins[meant]!);
+  const it = several ? 'them' : 'it';
+  return {
+    rule: 'loose-mark',
+    severity: 'note',
+    at,
+    pins: [meant],
+    measured: { value: off, unit: pattern.unit },
+    allowed: { value: 0, unit: pattern.unit },
+    sentence: `${where}, ${sayLength(off, pattern.unit)} from pin ${meant + 1}, and probably ${several ? 'mean' : 'means'} it. Join ${it} to the pin, so that ${several ? 'they move' : 'it moves'} with it.`,
+  };
 }

@@ -7,7 +7,23 @@ const plaitTo = (to: Anchor) =>
   marked({ id: 'm', kind: 'plait', path: [{ pin: 'p1' }, { x: 23.1, y: 21 }, to] });
 const picotAt = (at: Anchor) => marked({ id: 'm', kind: 'picot', at });
 
+const meeting = (...ends: Anchor[]) =>
+  marked(...ends.map((to, at): Mark => ({ id: `m${at}`, kind: 'line', from: { pin: `p${at + 1}` }, to })));
+
 export const cases: RuleCase[] = [
+  {
+    name: 'four lines that meet where a pin is missing, once',
+    fires: meeting({ x: 80, y: 80 }, { x: 80.1, y: 80 }, { x: 80, y: 79.9 }, { x: 80, y: 80 }),
+    nearMiss: meeting({ pin: 'p9' }, { pin: 'p9' }, { pin: 'p9' }, { pin: 'p9' }),
+    mended: meeting({ pin: 'p9' }, { pin: 'p9' }, { pin: 'p9' }, { pin: 'p9' }),
+  },
+  {
+    name: 'two lines that end far apart, each for itself',
+    fires: meeting({ x: 80, y: 80 }, { x: 90, y: 80 }),
+    findings: 2,
+    nearMiss: meeting({ pin: 'p7' }, { pin: 'p8' }),
+    mended: meeting({ x: 80, y: 80 }, { pin: 'p8' }),
+  },
   {
     name: 'a line that ends where no pin stands',
     fires: lineTo({ x: 80, y: 80 }),

@@ -1,7 +1,7 @@
-import type { PaperNote } from './note.ts';
+import type { PaperNote } from '#paper/note.ts';
 
 /** A note in words: what was noticed, and what to do about it. */
-export function paperNoteWords(note: PaperNote): string {
+export function paperNoteInWords(note: PaperNote): string {
   switch (note.kind) {
     case 'holes-nearly-touch':
       return `${count(note.pins.length, 'hole lies', 'holes lie')} so near a neighbour (closest: ${note.closest.toFixed(2)} mm) that ${note.pins.length === 1 ? 'its mark is' : 'their marks are'} printed smaller: ${some(note.pins)}. Look whether one of them is there twice.`;

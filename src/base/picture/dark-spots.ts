@@ -1,0 +1,87 @@
+import type { GreyPicture } from './grey.ts';
+import { type Ground, groundAt } from './ground.ts';
+
+/** A place darker than what lies about it. */
+export interface DarkSpot {
+  readonly column: number;
+  readonly row: number;
+  /** Mean darkness of the spot less that of the square three times as wide round it, in the local contrast. */
+  readonly bulge: number;
+}
+
+/**
+ * Looks for spots of one diameter that are dark all over and stand out from a square about them, whatever runs
+ * into them: the middle of a star of lines has hardly any rim left, but it is darker than its surroundings.
+ * Means over squares come from one table of sums (Crow, SIGGRAPH 1984).
+ */
+export function darkSpots(picture: GreyPicture, ground: Ground, diameter: number, least: number): DarkSpot[] {
+  const { width, height } = picture;
+  const inner = Math.max(1, Math.round(0.32 * diameter));
+  const outer = Math.max(inner + 2, Math.round(1.2 * diameter));
+  const sums = tableOfSums(picture);
+  const stride = width + 1;
+  const innerArea = (2 * inner + 1) ** 2;
+  const ringArea = (2 * outer + 1) ** 2 - innerArea;
+  const found = new Map<number, number>();
+  for (let row = outer; row < height - outer; row++) {
+    const top = (row - inner) * stride - inner;
+    const bottom = (row + inner + 1) * stride - inner;
+    const far = 2 * inner + 1;
+    for (let start = outer; start < width - outer; start += 32) {
+      const stop = Math.min(start + 32, width - outer);
+      const level = groundAt(ground, ground.level, picture, start + 16, row);
+      const depth = groundAt(ground, ground.depth, picture, start + 16, row);
+      const dark = (level - 0.6 * depth) * innerArea;
+      for (let column = start; column < stop; column++) {
+        const spot =
+          sums[bottom + column + far]! -
+          sums[bottom + column]! -
+          sums[top + column + far]! +
+          sums[top + column]!;
+        if (spot > dark) continue;
+        const upper = (row - outer) * stride + column - outer;
+        const lower = (row + outer + 1) * stride + column - outer;
+        const wide = 2 * outer + 1;
+        const ring = sums[lower + wide]! - sums[lower]! - sums[upper + wide]! + sums[upper]! - spot;
+        const bulge = (ring / ringArea - spot / innerArea) / depth;
+        if (bulge >= least) found.set(row * width + column, bulge);
+      }
+    }
+  }
+  return highest(found, width, Math.round(0.6 * diameter));
+}
+
+function tableOfSums({ width, height, grey }: GreyPicture): Uint32Array {
+  const stride = width + 1;
+  // sums wrap round at 2^32; differences over a square are right all the same once taken modulo 2^32
+  const sums = new Uint32Array(stride * (height + 1));
+  for (let row = 0; row < height; row++) {
+    let line = 0;
+    const from = row * width;
+    const to = (row + 1) * stride + 1;
+    for (let column = 0; column < width; column++) {
+      line += grey[from + column]!;
+      sums[to + column] = sums[to + column - stride]! + line;
+    }
+  }
+  return sums;
+}
+
+function highest(found: Map<number, number>, width: number, reach: number): DarkSpot[] {
+  const spots: DarkSpot[] = [];
+  for (const [at, bulge] of found) {
+    let wins = true;
+    for (let dy = -reach; wins && dy <= reach; dy++) {
+      for (let dx = -reach; dx <= reach; dx++) {
+        const other = found.get(at + dy * width + dx);
+        if (other === undefined || other < bulge) continue;
+        if (other > bulge || dy < 0 || (dy === 0 && dx < 0)) {
+          wins = false;
+          break;
+        }
+      }
+    }
+    if (wins) spots.push({ column: at % width, row: Math.floor(at / width), bulge });
+  }
+  return spots;
+}

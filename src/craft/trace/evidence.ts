@@ -1,0 +1,57 @@
+import type { Candidate } from './candidates.ts';
+import type { Regularity } from './neighbours.ts';
+
+/** What speaks for and against a candidate being a pin. Each is a plain number near 0 to 1. */
+export interface Evidence {
+  readonly scatter: number;
+  readonly close: number;
+  readonly bulge: number;
+  readonly stands: number;
+  readonly lean: number;
+  readonly over: number;
+  readonly lines: number;
+  readonly bare: number;
+  readonly long: number;
+  readonly alone: number;
+  readonly offDepth: number;
+  readonly offSize: number;
+  readonly between: number;
+  readonly onward: number;
+  readonly spacing: number;
+  readonly lettering: number;
+}
+
+/** What the page's clear dots are like. */
+export interface PageDots {
+  readonly size: number;
+  readonly depth: number;
+}
+
+export function evidenceOf(
+  candidate: Candidate,
+  page: PageDots,
+  regularity: Regularity,
+  letters: number,
+): Evidence {
+  const { traits, long } = candidate;
+  return {
+    scatter: Math.min(traits.scatter, 0.6),
+    close: traits.close,
+    bulge: traits.bulge,
+    stands: traits.stands,
+    lean: traits.lean,
+    over: clamp(traits.over, -0.5, 1),
+    lines: Math.min(traits.lines, 6) / 6,
+    bare: traits.lines === 0 ? 1 : 0,
+    long: Math.log2(clamp(long, 1, 16)) / 4,
+    alone: long < 1.5 ? 1 : 0,
+    offDepth: Math.abs(Math.log(clamp(traits.depth / page.depth, 0.2, 2))),
+    offSize: Math.abs(Math.log(clamp(traits.size / page.size, 0.4, 2.5))),
+    between: regularity.between,
+    onward: regularity.onward,
+    spacing: regularity.spacing,
+    lettering: Math.min(letters, 5) / 5,
+  };
+}
+
+const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value));

@@ -1,0 +1,44 @@
+import { type Film, underFilm } from '#base/colour/film.ts';
+import { parseHex, toHex } from '#base/colour/srgb.ts';
+import { boxHolds } from '#base/geometry/box.ts';
+import { boxOfMark, boxOfMarks } from '../drawing/box.ts';
+import type { Colour, InkMark } from '../drawing/mark.ts';
+import { rectangle } from '../drawing/path.ts';
+import type { PaperNote } from '../note.ts';
+import { white } from '../type/style.ts';
+import type { Sheet } from './sheet.ts';
+
+/**
+ * How a complete sheet will look once film lies over its card: every colour inside the film's outline as it is seen
+ * through the film. A picture of the paper is shown as it is, with a note, since its pixels are not ours to change.
+ */
+export function filmPreview(sheet: Sheet, film: Film): { sheet: Sheet; notes: PaperNote[] } {
+  const covered = boxOfMarks(sheet.marks.filter(({ role }) => role === 'outline'));
+  const through = (colour: Colour): Colour => toHex(underFilm(parseHex(colour)!, film)) as Colour;
+  const seen = (mark: InkMark): InkMark => {
+    if (mark.kind === 'image') return mark;
+    const { left, right, top, bottom } = boxOfMark(mark);
+    const isUnder = boxHolds(covered, { x: (left + right) / 2, y: (top + bottom) / 2 });
+    return isUnder ? { ...mark, colour: through(mark.colour) } : mark;
+  };
+  const ground: InkMark = { kind: 'fill', role: 'picture', path: rectangle(covered), colour: through(white) };
+  const hasPicture = sheet.marks.some(({ kind }) => kind === 'image');
+  return {
+    sheet: {
+      ...sheet,
+      kind: 'film-preview',
+      id: sheet.id.replace('complete', 'film-preview'),
+      title: `${sheet.title}, seen under ${film.name} film`,
+      marks: [ground, ...sheet.marks.map(seen)],
+    },
+    notes: hasPicture
+      ? [
+          {
+            kind: 'not-expressed',
+            writer: 'The film preview',
+            what: 'the picture of the paper in the colour of the film',
+          },
+        ]
+      : [],
+  };
+}
