@@ -47,7 +47,7 @@ export function tape(options: TapeOptions = {}): KnownPattern {
     return evenly(line, count, false).map((point) => build.pin(point, 'edge'));
   }) as [number[], number[]];
   for (const edge of edges) build.run(edge, 'trail-edge');
-  if (workers) zigzag(build, edges[0], edges[1]);
+  if (workers) zigzag(build, middle, edges[0], edges[1]);
   else
     build.area(
       [...edges[0], ...[...edges[1]].reverse()].map((pin) => build.at(pin)),
@@ -108,12 +108,30 @@ export function tape(options: TapeOptions = {}): KnownPattern {
 }
 
 /** The workers' path from edge to edge; where one edge is longer, two turns share a pin of the other. */
-function zigzag(build: PatternBuilder, left: readonly number[], right: readonly number[]): void {
-  const turns = Math.max(left.length, right.length);
-  for (let n = 0; n < turns; n++) {
-    const at = (edge: readonly number[], step: number): number =>
-      edge[Math.min(edge.length - 1, Math.round((step * (edge.length - 1)) / (turns - 1)))]!;
-    build.line(at(left, n), at(right, n));
-    if (n + 1 < turns) build.line(at(right, n), at(left, n + 1));
+function zigzag(
+  build: PatternBuilder,
+  middle: readonly Point[],
+  left: readonly number[],
+  right: readonly number[],
+): void {
+  const along = (pin: number): number => nearestTo(middle, build.places[pin]!);
+  const [leftAlong, rightAlong] = [left.map(along), right.map(along)];
+  let [i, j] = [0, 0];
+  build.line(left[0]!, right[0]!);
+  while (i < left.length - 1 || j < right.length - 1) {
+    const leftNext = leftAlong[i + 1] ?? Infinity;
+    const rightNext = rightAlong[j + 1] ?? Infinity;
+    if (leftNext <= rightNext) i++;
+    else j++;
+    build.line(left[i]!, right[j]!);
   }
+}
+
+/** Index of the point of a closely sampled line that lies nearest to a place. */
+function nearestTo(line: readonly Point[], place: Point): number {
+  let best = 0;
+  line.forEach((point, k) => {
+    if (distance(point, place) < distance(line[best]!, place)) best = k;
+  });
+  return best;
 }

@@ -1,0 +1,106 @@
+import type { PixelPoint } from '#base/geometry/point.ts';
+import type { GreyPicture } from '#base/picture/grey.ts';
+
+/** Places across a line are sampled this many units to each side; a unit is a share of the usual dot (see `Ruler`). */
+const SIDE = 6;
+const ACROSS = 2 * SIDE + 1;
+/** A line may run this many units beside the straight way between two dots: hands and copiers bend lines. */
+const STRAY = 2;
+
+/** How finely a page is measured: a unit is a ninth of the usual dot's diameter, but at least 0.7 pixels. */
+export interface Ruler {
+  readonly unit: number;
+  /** Diameter of the usual dot, pixels. */
+  readonly dot: number;
+}
+
+export const rulerFor = (dot: number): Ruler => ({ unit: Math.max(0.7, dot / 9), dot });
+
+/** What was seen at one step along a way: how much darker than both its sides, and how far beside the way. */
+export interface Step {
+  /** Grey levels; negative or small where there is no thin line. */
+  contrast: number;
+  /** Pixels to the left of the way, as seen when walking along it on a sheet whose rows run down. */
+  offset: number;
+}
+
+/**
+ * Looks for a thin line along the straight way from one place to another, step by step. A step is dark only where it is
+ * darker than BOTH its sides close by, so that the inside and the edge of a thick line count for nothing.
+ */
+export function profileAlong(picture: GreyPicture, from: PixelPoint, to: PixelPoint, ruler: Ruler): Step[] {
+  const dx = to.column - from.column;
+  const dy = to.row - from.row;
+  const size = Math.hypot(dx, dy);
+  const count = Math.max(2, Math.ceil(size / ruler.unit) + 1);
+  const stepX = dx / (count - 1);
+  const stepY = dy / (count - 1);
+  const leftX = size === 0 ? 0 : (dy / size) * ruler.unit;
+  const leftY = size === 0 ? 0 : (-dx / size) * ruler.unit;
+  const rows = new Float32Array(count * ACROSS);
+  for (let k = 0; k < count; k++) {
+    acrossAt(picture, from.column + k * stepX, from.row + k * stepY, leftX, leftY, rows, k * ACROSS);
+  }
+  const mean = new Float32Array(ACROSS);
+  return Array.from({ length: count }, (_, k) => {
+    const before = Math.max(0, k - 1);
+    const after = Math.min(count - 1, k + 1);
+    for (let n = 0; n < ACROSS; n++) {
+      mean[n] = (rows[before * ACROSS + n]! + rows[k * ACROSS + n]! + rows[after * ACROSS + n]!) / 3;
+    }
+    return judge(mean, ruler.unit);
+  });
+}
+
+/** The same at one place, for a way that leads in the direction (`x`, `y`) of length 1. */
+export function stepAt(picture: GreyPicture, at: PixelPoint, x: number, y: number, ruler: Ruler): Step {
+  const mean = new Float32Array(ACROSS);
+  const row = new Float32Array(ACROSS);
+  for (const along of [-1, 0, 1]) {
+    const column = at.column + along * x * ruler.unit;
+    acrossAt(picture, column, at.row + along * y * ruler.unit, y * ruler.unit, -x * ruler.unit, row, 0);
+    for (let n = 0; n < ACROSS; n++) mean[n] = mean[n]! + row[n]! / 3;
+  }
+  return judge(mean, ruler.unit);
+}
+
+/** Grey between pixels, by the four round the place; the picture's edge goes on beyond it. */
+export function greyAt({ grey, width, height }: GreyPicture, column: number, row: number): number {
+  const x = Math.min(width - 1, Math.max(0, column));
+  const y = Math.min(height - 1, Math.max(0, row));
+  const left = Math.floor(x);
+  const top = Math.floor(y);
+  const right = left + 1 < width ? 1 : 0;
+  const below = top + 1 < height ? width : 0;
+  const index = top * width + left;
+  const u = x - left;
+  const upper = grey[index]! * (1 - u) + grey[index + right]! * u;
+  const lower = grey[index + below]! * (1 - u) + grey[index + below + right]! * u;
+  return upper + (lower - upper) * (y - top);
+}
+
+function acrossAt(
+  picture: GreyPicture,
+  column: number,
+  row: number,
+  leftX: number,
+  leftY: number,
+  out: Float32Array,
+  start: number,
+): void {
+  for (let n = -SIDE; n <= SIDE; n++) {
+    out[start + n + SIDE] = greyAt(picture, column + n * leftX, row + n * leftY);
+  }
+}
+
+function judge(across: Float32Array, unit: number): Step {
+  let best = SIDE;
+  for (let n = SIDE - STRAY; n <= SIDE + STRAY; n++) if (across[n]! < across[best]!) best = n;
+  let left = 0;
+  let right = 0;
+  for (let n = 2; n <= 4; n++) {
+    if (across[best - n]! > right) right = across[best - n]!;
+    if (across[best + n]! > left) left = across[best + n]!;
+  }
+  return { contrast: Math.min(left, right) - across[best]!, offset: (best - SIDE) * unit };
+}
