@@ -2,10 +2,13 @@ import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 
 /** Places across a line are sampled this many units to each side; a unit is a share of the usual dot (see `Ruler`). */
-const SIDE = 6;
+const SIDE = 7;
 const ACROSS = 2 * SIDE + 1;
-/** A line may run this many units beside the straight way between two dots: hands and copiers bend lines. */
-const STRAY = 2;
+/**
+ * A line may run this many units beside the straight way between two dots, which still leads it into both: hands and
+ * copiers bend lines, and a dot pricked off its place does not take its lines with it.
+ */
+const STRAY = 3;
 
 /** How finely a page is measured: a unit is a ninth of the usual dot's diameter, but at least 0.7 pixels. */
 export interface Ruler {
@@ -22,6 +25,8 @@ export interface Step {
   contrast: number;
   /** Pixels to the left of the way, as seen when walking along it on a sheet whose rows run down. */
   offset: number;
+  /** Grey of the darkest place there, 0 to 255. */
+  grey: number;
 }
 
 /**
@@ -102,5 +107,9 @@ function judge(across: Float32Array, unit: number): Step {
     if (across[best - n]! > right) right = across[best - n]!;
     if (across[best + n]! > left) left = across[best + n]!;
   }
-  return { contrast: Math.min(left, right) - across[best]!, offset: (best - SIDE) * unit };
+  return {
+    contrast: Math.min(left, right) - across[best]!,
+    offset: (best - SIDE) * unit,
+    grey: across[best]!,
+  };
 }

@@ -55,15 +55,21 @@ export class Follower {
     const start = this.holes[from]!;
     let [x, y] = [Math.cos(angle), Math.sin(angle)];
     let gap = 0;
+    let ink = -1;
     for (let way = 0.9 * dot; way < FURTHEST * dot; way += unit) {
       const at = { column: start.column + way * x, row: start.row + way * y };
       if (!this.inPicture(at)) return null;
       const met = this.tree.within(at.column, at.row, 0.5 * dot).find((index) => index !== from);
       if (met !== undefined) return met;
       const step = stepAt(this.picture, at, x, y, this.ruler);
-      gap = step.contrast < contrast ? gap + unit : 0;
-      if (gap > LONGEST_GAP * dot) return null;
-      if (gap > 0) continue;
+      if (step.contrast < contrast) {
+        // In a knot of lines, or across a gimp, all is ink, and the way is kept.
+        if (step.grey > ink + 0.4 * contrast) gap += unit;
+        if (gap > LONGEST_GAP * dot) return null;
+        continue;
+      }
+      gap = 0;
+      ink = ink < 0 ? step.grey : 0.8 * ink + 0.2 * step.grey;
       // The further away, the better the direction is known, and the less one step may turn it.
       const turn = (0.4 * step.offset) / way;
       [x, y] = [x + turn * y, y - turn * x];

@@ -3,7 +3,7 @@ import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import type { PinLine, RoundHole } from './line.ts';
 import { withoutHatching } from './line-hatching.ts';
-import { profileAlong, type Ruler, rulerFor, type Step, stepAt } from './line-profile.ts';
+import { greyAt, profileAlong, type Ruler, rulerFor, type Step, stepAt } from './line-profile.ts';
 import { Follower, spokesOf } from './line-spokes.ts';
 
 /** Lines seen on less of their way than this are not told. */
@@ -23,15 +23,18 @@ export function findLines(picture: GreyPicture, holes: readonly RoundHole[]): Pi
   const near = neighbours
     .filter(([from, to]) => !follower.isBlocked(from, to))
     .map((pair) => ({ pair, steps: stepsBetween(picture, holes, pair, ruler) }));
-  const contrast = lineContrast(near.map(({ steps }) => steps));
-  const found = near.flatMap(({ pair, steps }) => told(pair, steps, contrast));
+  const contrast = lineContrast(
+    near.map(({ steps }) => steps),
+    dotContrast(picture, holes, ruler),
+  );
+  const found = near.flatMap(({ pair, steps }) => told(pair, steps, contrast, ruler));
 
   const known = new Set(near.map(({ pair }) => keyOf(pair)));
   const consider = (pair: Pair): void => {
     if (known.has(keyOf(pair))) return;
     known.add(keyOf(pair));
     if (!glimpsed(picture, holes, pair, ruler, contrast) || follower.isBlocked(...pair)) return;
-    found.push(...told(pair, stepsBetween(picture, holes, pair, ruler), contrast));
+    found.push(...told(pair, stepsBetween(picture, holes, pair, ruler), contrast, ruler));
   };
   for (const pair of pairsOnceRemoved(holes.length, neighbours)) consider(pair);
   const directions = directionsOf(holes, found);
@@ -122,15 +125,15 @@ function stepsBetween(
 }
 
 /**
- * From which contrast on a step counts as ink: between what bare paper shows and what lines show. Where neighbours are
- * joined by lines, the ways between them fall into two kinds, and the limit that parts them best is taken (Otsu 1979);
- * it never falls under what the noise of paper gives.
+ * From which contrast on a step counts as ink: between what bare paper shows and what lines show. The ways between
+ * neighbours fall into two kinds, and the limit that parts them best is taken (Otsu 1979), a little nearer the paper than
+ * the ink, since worn lines are fainter than most. Where all are of one kind that limit means nothing, so it never rises
+ * above half of what the strongest show, nor falls under what noise and a trace of the dots' own ink give.
  */
-function lineContrast(ways: readonly (readonly Step[])[]): number {
+function lineContrast(ways: readonly (readonly Step[])[], dots: number): number {
   const typical = ways.map((steps) => medianOf(steps.map((step) => step.contrast))).sort((a, b) => a - b);
   const count = typical.length;
   const total = typical.reduce((sum, value) => sum + value, 0);
-  const noise = Math.max(3, typical[Math.floor(0.02 * count)] ?? 0);
   let best = 0;
   let limit = Infinity;
   let lower = 0;
@@ -140,15 +143,53 @@ function lineContrast(ways: readonly (readonly Step[])[]): number {
     const parted = apart * apart * split * (count - split);
     if (parted <= best) continue;
     best = parted;
-    // Nearer the paper than the ink: worn lines are fainter than most.
     limit = (0.6 * lower) / split + (0.4 * (total - lower)) / (count - split);
   }
-  return Math.max(limit, 2 * noise);
+  const strongest = typical[Math.floor(0.9 * (count - 1))] ?? 0;
+  const noise = typical[Math.floor(0.02 * count)] ?? 0;
+  return Math.max(Math.min(limit, 0.55 * strongest), Math.min(2 * noise, 0.4 * dots), 0.12 * dots, 5);
 }
 
-function told([from, to]: Pair, steps: readonly Step[], contrast: number): PinLine[] {
-  const seen = steps.filter((step) => step.contrast >= contrast).length / steps.length;
-  return seen >= LEAST_SEEN ? [{ from, to, strength: seen }] : [];
+/** How much darker than the paper round it a dot usually is, grey levels. */
+function dotContrast(picture: GreyPicture, holes: readonly RoundHole[], ruler: Ruler): number {
+  const reach = 1.1 * ruler.dot;
+  return medianOf(
+    holes.map(({ column, row }) => {
+      const round = Array.from({ length: 12 }, (_, k) => {
+        const angle = (Math.PI * k) / 6;
+        return greyAt(picture, column + reach * Math.cos(angle), row + reach * Math.sin(angle));
+      });
+      return round.sort((a, b) => a - b)[9]! - greyAt(picture, column, row);
+    }),
+  );
+}
+
+/** Judges what was seen on the way between two holes; no line, or one. */
+function told([from, to]: Pair, steps: readonly Step[], contrast: number, ruler: Ruler): PinLine[] {
+  const seen = steps.flatMap((step, at) => (step.contrast >= contrast ? [{ at, ...step }] : []));
+  if (seen.length < 0.4 * steps.length) return [];
+  const ink = medianOf(seen.map((step) => step.grey));
+  // Ink on every side, as in the knot where a fan's lines meet or where a gimp crosses, says nothing either way.
+  const blind = steps.filter((step) => step.contrast < contrast && step.grey < ink + 0.4 * contrast).length;
+  const beside = drift(seen, steps.length);
+  const straight = seen.filter(({ at, offset }) => Math.abs(offset - beside(at)) <= 1.3 * ruler.unit).length;
+  const strength = straight / (steps.length - Math.min(blind, 0.5 * steps.length));
+  return strength >= LEAST_SEEN ? [{ from, to, strength: Math.min(1, strength) }] : [];
+}
+
+/** How far beside the way a straight line runs, by step: through the medians of the two halves of what was seen. */
+function drift(seen: readonly { at: number; offset: number }[], count: number): (at: number) => number {
+  const halves = [seen.filter(({ at }) => at < count / 2), seen.filter(({ at }) => at >= count / 2)].map(
+    (half) => ({
+      at: medianOf(half.map(({ at }) => at)),
+      offset: medianOf(half.map(({ offset }) => offset)),
+    }),
+  );
+  const [first, second] = halves as [{ at: number; offset: number }, { at: number; offset: number }];
+  if (seen.every(({ at }) => at < count / 2)) return () => first.offset;
+  if (seen.every(({ at }) => at >= count / 2)) return () => second.offset;
+  const slope = (second.offset - first.offset) / Math.max(1, second.at - first.at);
+  return (at) => first.offset + slope * (at - first.at);
 }
 
 function directionsOf(holes: readonly RoundHole[], lines: readonly PinLine[]): number[][] {
