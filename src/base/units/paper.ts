@@ -21,7 +21,7 @@ export const paperSizes: readonly PaperSize[] = [
 /** The size of that name, whatever its capitals, spaces or dashes; undefined where nobody knows it. */
 export function paperNamed(name: string): PaperSize | undefined {
   const wanted = plain(name);
-  return paperSizes.find((size) => plain(size.name) === (otherNames[wanted] ?? wanted));
+  return paperSizes.find((size) => plain(size.name) === (otherNames.get(wanted) ?? wanted));
 }
 
 /** The same paper laid the other way: width and height exchanged. */
@@ -31,12 +31,12 @@ export const turned = (paper: PaperSize): PaperSize => ({
   height: paper.width,
 });
 
-const otherNames: Readonly<Record<string, string>> = {
-  usletter: 'letter',
-  ansia: 'letter',
-  ansib: 'tabloid',
-  ledger: 'tabloid',
-};
+const otherNames: ReadonlyMap<string, string> = new Map([
+  ['usletter', 'letter'],
+  ['ansia', 'letter'],
+  ['ansib', 'tabloid'],
+  ['ledger', 'tabloid'],
+]);
 
 const plain = (name: string): string => name.toLowerCase().replace(/[\s_-]+/g, '');
 

@@ -1,4 +1,5 @@
 import type { Box } from '#base/geometry/box.ts';
+import { mmPerPixel } from '#base/units/length.ts';
 import type { PaperSize } from '#base/units/paper.ts';
 import { layerNames, layerOf, layers } from '../drawing/layer.ts';
 import type { Image, InkMark, Text } from '../drawing/mark.ts';
@@ -19,8 +20,30 @@ export interface SvgPage {
  * One sheet as SVG 1.1: its size in mm, and a view box in which one unit is 1 mm. Letters become outlines, so that
  * the sheet looks the same where the fonts are not installed.
  */
-export function writeSvg({ paper, title, marks }: SvgPage, typeface: Typeface): string {
-  const { width, height } = paper;
+export function writeSvg(page: SvgPage, typeface: Typeface): string {
+  const { width, height } = page.paper;
+  return document(page, typeface, `${mm(width)}mm`, `${mm(height)}mm`, page.paper);
+}
+
+/**
+ * The same sheet for a program that makes pixels of it: its size in pixels at `dpi`, with exactly as many pixels a mm
+ * on both axes, so that the last row and column may reach a fraction of a pixel beyond the paper.
+ */
+export function writeSvgForPixels(page: SvgPage, typeface: Typeface, dpi: number): string {
+  const pixels = (length: number): number => Math.max(1, Math.round(length / mmPerPixel(dpi)));
+  const [width, height] = [pixels(page.paper.width), pixels(page.paper.height)];
+  const view = { width: width * mmPerPixel(dpi), height: height * mmPerPixel(dpi) };
+  return document(page, typeface, `${width}`, `${height}`, view);
+}
+
+function document(
+  { title, marks }: SvgPage,
+  typeface: Typeface,
+  width: string,
+  height: string,
+  view: { readonly width: number; readonly height: number },
+): string {
+  const box = [view.width, view.height].map((length) => decimal(length, 6)).join(' ');
   const body = layers.flatMap((layer) => {
     const inLayer = marks.filter((mark) => layerOf(mark.role) === layer);
     if (inLayer.length === 0) return [];
@@ -32,9 +55,9 @@ export function writeSvg({ paper, title, marks }: SvgPage, typeface: Typeface): 
   });
   return [
     '<?xml version="1.0" encoding="UTF-8"?>',
-    `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="${mm(width)}mm" height="${mm(height)}mm" viewBox="0 0 ${mm(width)} ${mm(height)}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" width="${width}" height="${height}" viewBox="0 0 ${box}">`,
     `<title>${escaped(title)}</title>`,
-    `<rect width="${mm(width)}" height="${mm(height)}" fill="#ffffff"/>`,
+    '<rect width="100%" height="100%" fill="#ffffff"/>',
     ...body,
     '</svg>',
     '',

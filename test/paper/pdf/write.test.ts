@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { paperNamed } from '#base/units/paper.ts';
 import type { InkMark } from '#paper/drawing/mark.ts';
 import { writePdf } from '#paper/pdf/write.ts';
-import { typeface } from '../fonts.ts';
+import { typeface } from '../support/fonts.ts';
 
 const paper = paperNamed('A4')!;
 const page: { paper: typeof paper; marks: InkMark[] } = {
