@@ -1,4 +1,6 @@
 import type { PaperNote } from '#paper/note.ts';
+import type { PrintTrouble } from '#paper/sheet/options.ts';
+import { quoted, visible } from './quoted.ts';
 
 /** A note in words: what was noticed, and what to do about it. */
 export function paperNoteInWords(note: PaperNote): string {
@@ -12,17 +14,44 @@ export function paperNoteInWords(note: PaperNote): string {
     case 'scale-not-proved':
       return 'Nothing vouches for the size of this pattern. Measure a known distance on the first print before pricking.';
     case 'tint-changed':
-      return `The tint ${note.from} of area ${note.area} would be lost under the film; ${note.to} is printed instead.`;
+      return `The tint ${note.from} of area ${visible(note.area)} would be lost under the film; ${note.to} is printed instead.`;
     case 'not-expressed':
       return `${note.writer} cannot show ${note.what}.`;
     case 'mark-without-pin':
-      return `The mark or area ${note.mark} names a pin that is not in the pattern, so it is not drawn.`;
+      return `The mark or area ${visible(note.mark)} names a pin that is not in the pattern, so it is not drawn.`;
     case 'label-left-out':
-      return `There was no free place for the words "${note.label}", so they are not printed.`;
+      return `There was no free place for the words ${quoted(note.label)}, so they are not printed.`;
   }
 }
 
 const count = (number: number, one: string, many: string): string => `${number} ${number === 1 ? one : many}`;
 
 const some = (names: readonly string[]): string =>
-  names.length > 8 ? `${names.slice(0, 8).join(', ')} and ${names.length - 8} more` : names.join(', ');
+  visible(
+    names.length > 8 ? `${names.slice(0, 8).join(', ')} and ${names.length - 8} more` : names.join(', '),
+  );
+
+/** Why a pattern cannot be printed as asked, and what to do next. */
+export function printTroubleInWords(trouble: PrintTrouble): string {
+  switch (trouble.kind) {
+    case 'print-scale-unknown':
+      return 'Nobody knows how large this pattern is, so it cannot be printed true to scale. Give the scan\u2019s dpi or a known distance on it, and trace it again.';
+    case 'print-nothing':
+      return 'The pattern holds nothing to print: no pins, no marks, no areas.';
+    case 'print-paper-too-small':
+      return `${trouble.paper} (${trouble.width} x ${trouble.height} mm) is too small for this sheet and its rulers. Choose A4, Letter or larger.`;
+    case 'print-too-many-sheets':
+      return `The pattern would take ${trouble.sheets} sheets, and at most ${trouble.most} are printed. Look whether its size is right, or choose larger paper.`;
+    case 'print-option':
+      return `${optionNames[trouble.option]} of ${trouble.value} mm cannot be printed. It goes from ${trouble.least} to ${trouble.most} mm.`;
+    case 'print-no-such-sheet':
+      return `There is no sheet ${visible(trouble.sheet)}. The sheets of this pattern are ${some(trouble.sheets)}.`;
+  }
+}
+
+const optionNames = {
+  margin: 'A margin',
+  overlap: 'An overlap',
+  hole: 'A hole mark',
+  'ink-spread': 'An ink spread',
+} as const;

@@ -1,0 +1,40 @@
+import type { ScaleCause } from '#paper/calibrate/cause.ts';
+import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+
+/** Why readings of a calibration sheet cannot be used, and what to do next. */
+export function calibrateTroubleInWords(trouble: CalibrateTrouble): string {
+  switch (trouble.kind) {
+    case 'reading-impossible':
+      return `A length of ${trouble.value} mm cannot be what was measured for ${readingNames[trouble.reading]}. Measure it again, and type it as 170.2, 170,2 or 6 11/16 in.`;
+    case 'reading-out-of-range': {
+      const { axis, measured, nominal, cause } = trouble;
+      const percent = ((measured / nominal) * 100).toFixed(1);
+      return `The line ${axis} should be ${nominal} mm and measures ${measured.toFixed(1)} mm (${percent} %). That is a print setting, not the printer: ${scaleCauseInWords(cause)}`;
+    }
+  }
+}
+
+/** What most likely made a print too large or too small, and how to put it right. */
+export function scaleCauseInWords(cause: ScaleCause | undefined): string {
+  switch (cause) {
+    case 'a4-on-letter':
+      return 'a file for A4 was shrunk to fit Letter. Make the file for Letter, or print on A4.';
+    case 'letter-on-a4':
+      return 'a file for Letter was shrunk to fit A4, or the page was fitted to the printer. Make the file for A4, and print at 100 %.';
+    case 'fit-to-page':
+      return 'the program fitted the page to the printer. Choose "actual size" or 100 %, and print again.';
+    case 'borderless':
+      return 'borderless printing is on, which enlarges the page. Turn it off, and print again.';
+    case 'browser-print':
+      return 'the page was printed from a web browser on a tablet. Save the PDF file and print that, at 100 %.';
+    case undefined:
+      return 'look for anything like "fit", "scale" or "borderless" in the print dialogue, set it to 100 %, and measure once more.';
+  }
+}
+
+const readingNames = {
+  across: 'the line across (A)',
+  down: 'the line down (B)',
+  falling: 'the diagonal C',
+  rising: 'the diagonal D',
+} as const;
