@@ -1,17 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { lookResult } from '#jobs/results/look.ts';
+import { traceResult } from '#jobs/results/trace.ts';
 import { trueResult } from '#jobs/results/true.ts';
 
 // `npx vitest run test/jobs/schemas.test.ts -u` writes the published schemas anew.
 describe('the published schemas of --json are those of the code', () => {
   test.each([
+    ['trace', traceResult],
     ['look', lookResult],
     ['true', trueResult],
   ])('%s', async (verb, schema) => {
     const published = { title: `What \`pinlight ${verb} --json\` prints`, ...z.toJSONSchema(schema) };
     await expect(`${JSON.stringify(published, null, 2)}\n`).toMatchFileSnapshot(
-      `../../docs/schema/${verb}.json`,
+      `../../docs/schema/${verb}.schema.json`,
     );
   });
 });

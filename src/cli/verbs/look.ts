@@ -27,7 +27,7 @@ export const addLook: AddVerb = (pinlight, leave) => {
     )
     .argument('<pattern>', 'a pattern file, or - for standard input')
     .option('-o, --output <file>', 'where the findings go', STANDARD)
-    .option('--json', 'for machines, as docs/schema/look.json describes')
+    .option('--json', 'for machines, as docs/schema/look.schema.json describes')
     .action(async (name: string, flags: LookFlags) => {
       const { pattern } = await openPattern(name);
       const line = progressLine();

@@ -37,7 +37,7 @@ export const addTrue: AddVerb = (pinlight, leave) => {
       '-o, --output <file>',
       'where the straightened pattern goes (.json, or .pinlight with the picture of the paper)',
     )
-    .option('--json', 'for machines: the whole proposal, as docs/schema/true.json describes')
+    .option('--json', 'for machines: the whole proposal, as docs/schema/true.schema.json describes')
     .option(
       '--angle <degrees>',
       'the true angle of the ground to the footside: undoes what copying has skewed',

@@ -1,0 +1,89 @@
+import { scaling } from '#base/geometry/affine.ts';
+import type { Progress } from '#base/progress.ts';
+import { done, type Result } from '#base/result.ts';
+import { mmPerPixel } from '#base/units/length.ts';
+import { findHoles, type TracedHoles } from '#craft/trace/holes.ts';
+import { findLines } from '#craft/trace/lines.ts';
+import type { PatternWithPictures } from '#pattern/container.ts';
+import type { Mark, Pattern, Pin, Scale } from '#pattern/pattern.ts';
+import { emptyPattern } from '#pattern/pins.ts';
+import { sha256Hex } from '#pattern/sha256.ts';
+import type { PictureIn } from '../picture.ts';
+import { type TraceResult, toTraceResult } from '../results/trace.ts';
+import type { ScaleTrouble } from '../trouble.ts';
+import { traceNotesInWords } from '../words/trace.ts';
+import { chooseScale, type ScaleGiven } from './scale.ts';
+
+/** A pattern found on a picture, with that picture, its result for machines and what to know about it, in words. */
+export interface Traced extends PatternWithPictures {
+  readonly result: TraceResult;
+  readonly notes: readonly string[];
+}
+
+/**
+ * Finds the pins on a picture of a paper pattern and the working lines between them. Where nobody knows the scale, the
+ * pattern stays in pixels and a note says so.
+ */
+export function tracePicture(
+  picture: PictureIn,
+  given: ScaleGiven | null,
+  progress: Progress,
+): Result<Traced, ScaleTrouble> {
+  const chosen = chooseScale(picture.scale, given);
+  if (!chosen.ok) return chosen;
+  const scale = chosen.value;
+  const found = findHoles(picture, { ...('dpi' in scale && { dpi: scale.dpi }), progress });
+  const lines = findLines(picture, found.holes);
+  const pattern = patternOf(picture, scale, found, lines);
+  const notes = traceNotesInWords(picture, scale, found);
+  return done({
+    pattern,
+    pictures: new Map([[picture.file.name, picture.file.bytes]]),
+    notes,
+    result: toTraceResult(picture, found, lines, pattern, notes),
+  });
+}
+
+function patternOf(
+  picture: PictureIn,
+  scale: Scale,
+  { holes }: TracedHoles,
+  lines: ReturnType<typeof findLines>,
+): Pattern {
+  const size = 'dpi' in scale ? mmPerPixel(scale.dpi) : 1;
+  const unit = 'dpi' in scale ? 'mm' : 'px';
+  const pins = holes.map(
+    ({ column, row, diameter, confidence, doubt }, index): Pin => ({
+      id: `p${index + 1}`,
+      x: column * size,
+      y: row * size,
+      // A diameter is always in millimetres, which nobody knows here.
+      ...(unit === 'mm' && { diameter: diameter * size }),
+      confidence,
+      ...(doubt.length > 0 && { doubt }),
+    }),
+  );
+  const marks = lines.map(
+    ({ from, to }, index): Mark => ({
+      id: `m${index + 1}`,
+      kind: 'line',
+      from: { pin: pins[from]!.id },
+      to: { pin: pins[to]!.id },
+    }),
+  );
+  return {
+    ...emptyPattern,
+    unit,
+    pins,
+    marks,
+    sheet: { width: picture.width * size, height: picture.height * size },
+    scale,
+    paper: {
+      entry: picture.file.name,
+      sha256: sha256Hex(picture.file.bytes),
+      width: picture.width,
+      height: picture.height,
+      toPattern: scaling(size),
+    },
+  };
+}
