@@ -85,8 +85,8 @@ function isLine(
     column: a.column + t * dx + (offset / size) * dy,
     row: a.row + t * dy - (offset / size) * dx,
   });
-  const steps = profileAlong(picture, at(0.25), at(0.75), ruler);
-  return steps.filter((step) => step.contrast >= contrast).length >= 0.5 * steps.length;
+  const seen = profileAlong(picture, at(0.25), at(0.75), ruler).contrast;
+  return seen.filter((step) => step >= contrast).length >= 0.5 * seen.length;
 }
 
 /** The middles of all lines, in cells, so that the line beside another one is found at once. */

@@ -19,9 +19,9 @@ export interface Ruler {
 
 export const rulerFor = (dot: number): Ruler => ({ unit: Math.max(0.7, dot / 9), dot });
 
-/** What was seen at one step along a way: how much darker than both its sides, and how far beside the way. */
+/** What was seen at one step along a way. */
 export interface Step {
-  /** Grey levels; negative or small where there is no thin line. */
+  /** How much darker than both its sides, grey levels; negative or small where there is no thin line. */
   contrast: number;
   /** Pixels to the left of the way, as seen when walking along it on a sheet whose rows run down. */
   offset: number;
@@ -29,44 +29,69 @@ export interface Step {
   grey: number;
 }
 
+/** The steps of a whole way, value by value (see `Step`). */
+export interface Profile {
+  readonly contrast: Float32Array;
+  readonly offset: Float32Array;
+  readonly grey: Float32Array;
+}
+
 /**
  * Looks for a thin line along the straight way from one place to another, step by step. A step is dark only where it is
  * darker than BOTH its sides close by, so that the inside and the edge of a thick line count for nothing.
  */
-export function profileAlong(picture: GreyPicture, from: PixelPoint, to: PixelPoint, ruler: Ruler): Step[] {
+export function profileAlong(picture: GreyPicture, from: PixelPoint, to: PixelPoint, ruler: Ruler): Profile {
   const dx = to.column - from.column;
   const dy = to.row - from.row;
   const size = Math.hypot(dx, dy);
   const count = Math.max(2, Math.ceil(size / ruler.unit) + 1);
-  const stepX = dx / (count - 1);
-  const stepY = dy / (count - 1);
+  const [stepX, stepY] = [dx / (count - 1), dy / (count - 1)];
   const leftX = size === 0 ? 0 : (dy / size) * ruler.unit;
   const leftY = size === 0 ? 0 : (-dx / size) * ruler.unit;
   const rows = new Float32Array(count * ACROSS);
   for (let k = 0; k < count; k++) {
     acrossAt(picture, from.column + k * stepX, from.row + k * stepY, leftX, leftY, rows, k * ACROSS);
   }
+  const profile: Profile = {
+    contrast: new Float32Array(count),
+    offset: new Float32Array(count),
+    grey: new Float32Array(count),
+  };
   const mean = new Float32Array(ACROSS);
-  return Array.from({ length: count }, (_, k) => {
-    const before = Math.max(0, k - 1);
-    const after = Math.min(count - 1, k + 1);
+  const step: Step = { contrast: 0, offset: 0, grey: 0 };
+  for (let k = 0; k < count; k++) {
+    // Three steps together even out the noise.
+    const before = Math.max(0, k - 1) * ACROSS;
+    const after = Math.min(count - 1, k + 1) * ACROSS;
     for (let n = 0; n < ACROSS; n++) {
-      mean[n] = (rows[before * ACROSS + n]! + rows[k * ACROSS + n]! + rows[after * ACROSS + n]!) / 3;
+      mean[n] = (rows[before + n]! + rows[k * ACROSS + n]! + rows[after + n]!) / 3;
     }
-    return judge(mean, ruler.unit);
-  });
+    judge(mean, ruler.unit, step);
+    profile.contrast[k] = step.contrast;
+    profile.offset[k] = step.offset;
+    profile.grey[k] = step.grey;
+  }
+  return profile;
 }
 
-/** The same at one place, for a way that leads in the direction (`x`, `y`) of length 1. */
-export function stepAt(picture: GreyPicture, at: PixelPoint, x: number, y: number, ruler: Ruler): Step {
-  const mean = new Float32Array(ACROSS);
-  const row = new Float32Array(ACROSS);
-  for (const along of [-1, 0, 1]) {
-    const column = at.column + along * x * ruler.unit;
-    acrossAt(picture, column, at.row + along * y * ruler.unit, y * ruler.unit, -x * ruler.unit, row, 0);
-    for (let n = 0; n < ACROSS; n++) mean[n] = mean[n]! + row[n]! / 3;
+/** Looks at single places along ways; it sees one place at a time and tells it in `step`. */
+export class Looker {
+  readonly step: Step = { contrast: 0, offset: 0, grey: 0 };
+  private readonly across = new Float32Array(ACROSS);
+  private readonly picture: GreyPicture;
+  private readonly unit: number;
+
+  constructor(picture: GreyPicture, ruler: Ruler) {
+    this.picture = picture;
+    this.unit = ruler.unit;
   }
-  return judge(mean, ruler.unit);
+
+  /** Looks at a place of a way that leads in the direction (`x`, `y`) of length 1. */
+  look(column: number, row: number, x: number, y: number): Step {
+    acrossAt(this.picture, column, row, y * this.unit, -x * this.unit, this.across, 0);
+    judge(this.across, this.unit, this.step);
+    return this.step;
+  }
 }
 
 /** Grey between pixels, by the four round the place; the picture's edge goes on beyond it. */
@@ -98,7 +123,7 @@ function acrossAt(
   }
 }
 
-function judge(across: Float32Array, unit: number): Step {
+function judge(across: Float32Array, unit: number, step: Step): void {
   let best = SIDE;
   for (let n = SIDE - STRAY; n <= SIDE + STRAY; n++) if (across[n]! < across[best]!) best = n;
   let left = 0;
@@ -107,9 +132,7 @@ function judge(across: Float32Array, unit: number): Step {
     if (across[best - n]! > right) right = across[best - n]!;
     if (across[best + n]! > left) left = across[best + n]!;
   }
-  return {
-    contrast: Math.min(left, right) - across[best]!,
-    offset: (best - SIDE) * unit,
-    grey: across[best]!,
-  };
+  step.contrast = Math.min(left, right) - across[best]!;
+  step.offset = (best - SIDE) * unit;
+  step.grey = across[best]!;
 }

@@ -1,7 +1,7 @@
 import KDBush from 'kdbush';
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
-import { greyAt, type Ruler, stepAt } from './line-profile.ts';
+import { greyAt, Looker, type Ruler } from './line-profile.ts';
 
 /** Directions that are looked into round a dot. */
 const DIRECTIONS = 72;
@@ -19,9 +19,7 @@ export function spokesOf(picture: GreyPicture, hole: PixelPoint, ruler: Ruler, c
       return greyAt(picture, hole.column + radius * Math.cos(angle), hole.row + radius * Math.sin(angle));
     }),
   );
-  const limits = rings.map(
-    (ring) => [...ring].sort((a, b) => a - b)[Math.floor(0.8 * DIRECTIONS)]! - contrast,
-  );
+  const limits = rings.map((ring) => ring.slice().sort()[Math.floor(0.8 * DIRECTIONS)]! - contrast);
   const darkness = (k: number): number =>
     rings[0]![(k + DIRECTIONS) % DIRECTIONS]! + rings[1]![(k + DIRECTIONS) % DIRECTIONS]!;
   const spokes: number[] = [];
@@ -39,11 +37,13 @@ export class Follower {
   private readonly holes: readonly PixelPoint[];
   private readonly ruler: Ruler;
   private readonly tree: KDBush;
+  private readonly looker: Looker;
 
   constructor(picture: GreyPicture, holes: readonly PixelPoint[], ruler: Ruler) {
     this.picture = picture;
     this.holes = holes;
     this.ruler = ruler;
+    this.looker = new Looker(picture, ruler);
     this.tree = new KDBush(holes.length);
     for (const { column, row } of holes) this.tree.add(column, row);
     this.tree.finish();
@@ -61,7 +61,7 @@ export class Follower {
       if (!this.inPicture(at)) return null;
       const met = this.tree.within(at.column, at.row, 0.5 * dot).find((index) => index !== from);
       if (met !== undefined) return met;
-      const step = stepAt(this.picture, at, x, y, this.ruler);
+      const step = this.looker.look(at.column, at.row, x, y);
       if (step.contrast < contrast) {
         // In a knot of lines, or across a gimp, all is ink, and the way is kept.
         if (step.grey > ink + 0.4 * contrast) gap += unit;
