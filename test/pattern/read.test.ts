@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { z } from 'zod';
 import { readPattern } from '#pattern/read.ts';
 
 const open = (file: unknown) => readPattern(JSON.stringify(file));
@@ -213,4 +214,22 @@ describe('what is offered in bad faith', () => {
     );
     expect(!stood.ok && stood.trouble).toMatchObject({ path: ['paper', 'stood', 'p0'] });
   });
+});
+
+test('under a policy that lets no code be made at run time, files are read all the same', () => {
+  // What a strict content security policy does to `new Function`, for which the schema library then has another way.
+  const { Function: engine } = globalThis;
+  try {
+    z.config({ jitless: true });
+    globalThis.Function = class {
+      constructor() {
+        throw new Error('refused by policy');
+      }
+    } as unknown as FunctionConstructor;
+    expect(open({ pins }).ok).toBe(true);
+    expect(trouble({ pins: [{ x: 1 }] })).toEqual(shape(['pins', 0, 'y'], { kind: 'missing' }));
+  } finally {
+    globalThis.Function = engine;
+    z.config({ jitless: false });
+  }
 });
