@@ -1,7 +1,11 @@
+import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
-import { describe, expect, test } from 'vitest';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { isPictureName, readContainer, writeContainer } from '#pattern/container.ts';
 import { openPattern } from '#pattern/open.ts';
 import type { Pattern } from '#pattern/pattern.ts';
@@ -10,6 +14,7 @@ import { roundPattern } from '#pattern/round.ts';
 import { sha256Hex } from '#pattern/sha256.ts';
 import { writePattern } from '#pattern/write.ts';
 import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
+import { describeWith } from '../support/outside.ts';
 
 const picture = strToU8('not really a picture, but bytes all the same');
 const paper = {
@@ -93,6 +98,25 @@ describe('a container', () => {
       RangeError,
     );
     expect(['manifest.json', 'pattern.json', 'a/b', '.hidden', ''].filter(isPictureName)).toEqual([]);
+  });
+});
+
+// Info-ZIP's unzip, an independent reader, checks every entry against its CRC-32 and hands the bytes back.
+describeWith(['unzip'], 'the container in another program', () => {
+  let folder: string;
+  let file: string;
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'container-'));
+    file = join(folder, 'pattern.pinlight');
+    writeFileSync(file, whole);
+  });
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  test('is whole', () => {
+    expect(execFileSync('unzip', ['-t', file], { encoding: 'utf8' })).toContain('No errors detected');
+  });
+  test('holds the picture byte for byte', () => {
+    expect(new Uint8Array(execFileSync('unzip', ['-p', file, 'paper.jpg']))).toEqual(picture);
   });
 });
 

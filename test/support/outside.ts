@@ -5,7 +5,7 @@ import { describe, test } from 'vitest';
 import data from '../outside/data.json' with { type: 'json' };
 import tools from '../outside/tools.json' with { type: 'json' };
 
-type Tool = 'pdftotext' | 'qpdf' | 'mutool' | 'gs' | 'rsvg-convert' | 'gerbv' | 'paperconf';
+type Tool = 'pdftotext' | 'qpdf' | 'mutool' | 'gs' | 'rsvg-convert' | 'gerbv' | 'paperconf' | 'unzip';
 type DataSet = 'dot-sheets' | 'png-suite' | 'go-pictures' | 'drill-file' | 'camera-files';
 
 /**
