@@ -6,6 +6,9 @@
 /** Length of the JSON text in characters (UTF-16 code units). */
 export const MAX_TEXT_LENGTH = 100_000_000;
 
+/** No text within that limit takes more bytes of UTF-8 than this. */
+export const MAX_TEXT_BYTES = 3 * MAX_TEXT_LENGTH;
+
 /** Numbers, texts, objects, lists and so on in the JSON text: each costs the parser memory, however short it is. */
 export const MAX_VALUES = 10_000_000;
 

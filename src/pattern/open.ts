@@ -1,6 +1,7 @@
 import { done, failed, type Result } from '#base/result.ts';
 import { type PatternWithPictures, readContainer } from './container.ts';
 import type { ContainerTrouble } from './container-trouble.ts';
+import { MAX_TEXT_BYTES } from './limits.ts';
 import { readPattern } from './read.ts';
 import type { PatternTrouble } from './trouble.ts';
 import { decodeUtf8 } from './utf8.ts';
@@ -10,6 +11,9 @@ export function openPattern(
   bytes: Uint8Array,
 ): Result<PatternWithPictures, PatternTrouble | ContainerTrouble> {
   if (isZip(bytes)) return readContainer(bytes);
+  if (bytes.length > MAX_TEXT_BYTES) {
+    return failed({ kind: 'too-large', what: 'bytes', size: bytes.length, limit: MAX_TEXT_BYTES });
+  }
   const text = decodeUtf8(bytes);
   if (text === null) return failed({ kind: 'not-utf8' });
   const read = readPattern(text);

@@ -141,6 +141,13 @@ describe('either kind of file is opened by its bytes', () => {
   });
 });
 
+test('a file too large for any text is not even decoded', () => {
+  expect(openPattern(new Uint8Array(300_000_001))).toEqual({
+    ok: false,
+    trouble: { kind: 'too-large', what: 'bytes', size: 300_000_001, limit: 300_000_000 },
+  });
+});
+
 describe('what is damaged or offered in bad faith', () => {
   test('cut off anywhere', () => {
     for (let length = 0; length < whole.length; length++) {

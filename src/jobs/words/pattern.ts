@@ -1,3 +1,4 @@
+import type { TooLarge } from '#pattern/json/parse.ts';
 import type { ListName, Path, PatternTrouble, ShapeReason } from '#pattern/trouble.ts';
 import { codeOf, quoted, visible } from './quoted.ts';
 
@@ -70,8 +71,10 @@ function charInWords(char: string): string {
   return `the character U+${codeOf(char)}`;
 }
 
-function tooLarge(what: 'text' | 'values' | 'depth', size: number, limit: number): string {
+function tooLarge(what: TooLarge, size: number, limit: number): string {
   switch (what) {
+    case 'bytes':
+      return `The file is too large: it has ${size} bytes, and at most ${limit} are read. If it is a picture, trace it; if it is a pattern, split it into parts.`;
     case 'text':
       return `The file is too large: it has ${size} characters, and at most ${limit} can be opened. Split the pattern into parts.`;
     case 'values':

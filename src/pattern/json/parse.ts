@@ -9,10 +9,13 @@ export interface JsonLimits {
   readonly depth: number;
 }
 
+/** What there is too much of: the file as it lies on the disk, its characters, its values, its nesting. */
+export type TooLarge = 'bytes' | 'text' | 'values' | 'depth';
+
 export type JsonTrouble =
   | {
       readonly kind: 'too-large';
-      readonly what: 'text' | 'values' | 'depth';
+      readonly what: TooLarge;
       readonly size: number;
       readonly limit: number;
     }
@@ -40,5 +43,5 @@ export function parseJson(text: string, limits: JsonLimits): Result<unknown, Jso
   }
 }
 
-const tooLarge = (what: 'text' | 'values' | 'depth', size: number, limit: number) =>
+const tooLarge = (what: TooLarge, size: number, limit: number) =>
   failed({ kind: 'too-large', what, size, limit } as const);
