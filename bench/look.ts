@@ -88,12 +88,12 @@ console.log(
 );
 
 /**
- * An edging as long as it takes: shaken ground with specks, doubles and gaps, a line from every pin to the next row, and
+ * A square of shaken ground with specks, doubles and gaps, a line from every pin to the next row, and
  * a declared footside.
  */
 function largeInspection(size: number): Inspection {
   const random = seededRandom(SEED);
-  const across = 40;
+  const across = Math.round(Math.sqrt(size / 2));
   const place = (at: number): Point => {
     const [column, row] = [at % across, Math.floor(at / across)];
     return { x: 5 * column + 2.5 * (row % 2), y: 2.5 * row };
