@@ -38,3 +38,9 @@ export const alongLine = ({ through, direction }: StraightLine, point: Point): n
 /** How far a point stands off the line: positive to the right of its direction, on a sheet whose y runs down. */
 export const offLine = ({ through, direction }: StraightLine, { x, y }: Point): number =>
   direction.x * (y - through.y) - direction.y * (x - through.x);
+
+/** Whether all points stand within a distance of the line that fits them best. */
+export function lieStraight(points: readonly Point[], within: number): boolean {
+  const line = fitStraight(points);
+  return points.every((point) => Math.abs(offLine(line, point)) <= within);
+}

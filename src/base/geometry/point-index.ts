@@ -22,6 +22,19 @@ export class PointIndex {
     return this.#points.length === 0 ? [] : this.#tree.within(place.x, place.y, radius);
   }
 
+  /** The point nearest to a place, of those within `radius`; the first of several as near. Null where there is none. */
+  nearest(place: Point, radius: number): number | null {
+    let best: number | null = null;
+    let least = Number.POSITIVE_INFINITY;
+    for (const index of this.within(place, radius)) {
+      const away = distance(place, this.#points[index]!);
+      if (away > least || (away === least && best !== null && index > best)) continue;
+      best = index;
+      least = away;
+    }
+    return best;
+  }
+
   /** How far the nearest other point lies from point `index`, or `most` where none is nearer than that. */
   nearestTo(index: number, most: number): number {
     const place = this.#points[index]!;

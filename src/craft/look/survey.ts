@@ -1,9 +1,10 @@
 import type { Point } from '#base/geometry/point.ts';
+import { PointIndex } from '#base/geometry/point-index.ts';
 import { anchorPoint } from '#pattern/anchors.ts';
 import type { Anchor, Pattern } from '#pattern/pattern.ts';
 import { pinsById } from '#pattern/pins.ts';
 import type { Regularity } from '#pattern/structure.ts';
-import { groupsWithin, neighboursOf } from './neighbours.ts';
+import { groupsWithin } from './groups.ts';
 import type { LookOptions } from './options.ts';
 import { type CheckedRun, runsToCheck } from './runs.ts';
 import { typicalSpacing } from './spacing.ts';
@@ -45,8 +46,8 @@ export function survey(inspection: Inspection): Survey {
   const hole = holeOf(pattern, options);
   const spots = groupsWithin(pins, hole * options.doubledWithin);
   const distinct = spots.map(([leader]) => leader!);
-  const neighbours = neighboursOf(distinct.map((index) => pins[index]!));
-  const near = (place: Point, reach: number) => neighbours.within(place, reach).map((at) => distinct[at]!);
+  const index = new PointIndex(distinct.map((leader) => pins[leader]!));
+  const near = (place: Point, reach: number) => index.within(place, reach).map((at) => distinct[at]!);
   return {
     ...inspection,
     spots,
@@ -55,7 +56,7 @@ export function survey(inspection: Inspection): Survey {
     runs: runsToCheck(pattern, regularity, new Set(distinct)),
     hole,
     near,
-    nearest: (place, reach) => distinct[neighbours.nearest(place, reach) ?? -1] ?? null,
+    nearest: (place, reach) => distinct[index.nearest(place, reach) ?? -1] ?? null,
     placeOf: (anchor) => anchorPoint(pinsOfId, anchor),
   };
 }

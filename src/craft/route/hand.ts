@@ -15,7 +15,7 @@ import { middleOf, walk } from './walk.ts';
  */
 export function handOrder(pattern: Pattern, regularity: Regularity): PrickingOrder {
   const { pins } = pattern;
-  const { runs, lattices, loose } = shareOut(pattern, regularity);
+  const { runs, lattices, rings, loose } = shareOut(pattern, regularity);
   const { groups, scattered } = clusters(loose, pins);
 
   const passes: PrickingPass[] = [];
@@ -36,6 +36,8 @@ export function handOrder(pattern: Pattern, regularity: Regularity): PrickingOrd
     ))
       passes.push(...towards(hand(), rulerPasses(lattice, positions, pins, kind), pins));
   }
+  for (const ring of rings)
+    passes.push({ kind: 'ground', ruler: null, order: startingNear(ring, pins, hand()) });
   return { passes };
 }
 

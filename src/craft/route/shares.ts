@@ -1,3 +1,4 @@
+import { lieStraight } from '#base/fit/straight.ts';
 import { distance, type Point } from '#base/geometry/point.ts';
 import { isInside } from '#base/geometry/polygon.ts';
 import { anchorPoint } from '#pattern/anchors.ts';
@@ -25,12 +26,14 @@ export interface LatticeShare {
 export interface Shares {
   readonly runs: readonly RunShare[];
   readonly lattices: readonly LatticeShare[];
+  /** Of each polar ground its rings, the outermost first. */
+  readonly rings: readonly (readonly number[])[];
   readonly loose: readonly number[];
 }
 
 /**
- * Gives every pin to one share: first to the runs that the maker named, then to the lines, curves and rings found, then
- * to the lattice it is of; the rest is loose. A found run gets the pins that are its own and, where it lies along the
+ * Gives every pin to one share: first to the runs that the maker named, then to the lines and curves found, then to the
+ * ground it is of, straight or round; the rest is loose. A found run gets the pins that are its own and, where it lies along the
  * outside, those of the ground too, because outside edges are pricked before the ground.
  */
 export function shareOut(pattern: Pattern, regularity: Regularity): Shares {
@@ -50,7 +53,15 @@ export function shareOut(pattern: Pattern, regularity: Regularity): Shares {
     for (const at of wanted) taken[lattice.pins[at]!] = 1;
     return wanted.length === 0 ? [] : [{ kind, lattice, wanted }];
   });
-  return { runs, lattices, loose: take([...pattern.pins.keys()], 0) };
+  const rings = regularity.structures.flatMap((structure) =>
+    structure.kind === 'polar' ? ringsOf(structure).map((ring) => take(ring, 1)) : [],
+  );
+  return {
+    runs,
+    lattices,
+    rings: rings.filter((ring) => ring.length > 0),
+    loose: take([...pattern.pins.keys()], 0),
+  };
 }
 
 /** The order of the trade: outside edges and curves, the motif, its fillings, and last the ground. */
@@ -83,16 +94,15 @@ const KIND_OF_ROLE: Readonly<Record<RunRole, PrickingPass['kind']>> = {
 
 function foundRuns(pins: readonly Point[], { structures, structureOf }: Regularity): RunShare[] {
   const found = structures.flatMap((structure) => {
-    if (structure.kind === 'polar')
-      return ringsOf(structure).map((ring) => ({
-        id: structure.id,
-        straight: false,
-        closed: true,
-        pins: ring,
-      }));
+    if (structure.kind === 'polar') {
+      const outermost = ringsOf(structure).find((ring) => ring.length > 0) ?? [];
+      return [{ id: structure.id, straight: false, closed: true, pins: outermost, edgeOnly: true }];
+    }
     if (structure.kind !== 'run') return [];
-    const { id, shape, closed } = structure;
-    return [{ id, straight: shape === 'line', closed, pins: structure.pins }];
+    const { id, shape, closed, spacing } = structure;
+    const places = structure.pins.map((index) => pins[index]!);
+    const straight = shape === 'line' || lieStraight(places, NEARLY * spacing);
+    return [{ id, straight, closed, pins: structure.pins, edgeOnly: false }];
   });
   if (found.length === 0) return [];
   const step = usualStep(
@@ -100,10 +110,11 @@ function foundRuns(pins: readonly Point[], { structures, structureOf }: Regulari
     pins,
   );
   const outside = outsidePoints(pins, step);
-  return found.map(({ id, ...run }) => {
+  return found.flatMap(({ id, edgeOnly, ...run }): RunShare[] => {
     const outer = run.pins.filter((index) => outside.has(index)).length;
-    if (outer >= MOSTLY * run.pins.length) return { ...run, kind: 'outside-edge' };
-    return { ...run, kind: 'curve', pins: run.pins.filter((index) => structureOf[index] === id) };
+    if (outer >= MOSTLY * run.pins.length) return [{ ...run, kind: 'outside-edge' }];
+    if (edgeOnly) return [];
+    return [{ ...run, kind: 'curve', pins: run.pins.filter((index) => structureOf[index] === id) }];
   });
 }
 
@@ -154,6 +165,9 @@ const LEAST_RUN = 2;
 
 /** Share of a run's pins that have to lie outside. Our own choice. */
 const MOSTLY = 0.6;
+
+/** A curve that stays within this share of its spacing of a line is pricked along a ruler. Our own choice. */
+const NEARLY = 0.1;
 
 /** How many times smaller than the largest lattice a filling is, where nothing says so. Our own choice. */
 const SMALL = 4;

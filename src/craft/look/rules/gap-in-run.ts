@@ -1,6 +1,6 @@
 import { between } from '#base/geometry/point.ts';
+import { PointIndex } from '#base/geometry/point-index.ts';
 import type { Finding } from '../finding.ts';
-import { type Neighbours, neighboursOf } from '../neighbours.ts';
 import type { Rule } from '../rule.ts';
 import { type CheckedRun, pinsLacking, stepsAlong } from '../runs.ts';
 import { count, sayPins, sayPlace } from '../say.ts';
@@ -13,7 +13,7 @@ export const gapInRun: Rule = {
   title: 'A pin missing from a line or curve of pins',
   look: (survey) => {
     const found = foundGaps.look(survey);
-    const said = neighboursOf(found.flatMap(({ at }) => at ?? []));
+    const said = new PointIndex(found.flatMap(({ at }) => at ?? []));
     const declared = survey.runs.filter((run) => run.even && run.role !== 'found');
     return [...found, ...declared.flatMap((run) => longSteps(run, said, survey))];
   },
@@ -21,7 +21,7 @@ export const gapInRun: Rule = {
 
 const foundGaps = gapRule('gap-in-run', '', ['run'], 'a pin is missing from a line or curve of pins');
 
-function longSteps(run: CheckedRun, said: Neighbours, { pattern, options }: Survey): Finding[] {
+function longSteps(run: CheckedRun, said: PointIndex, { pattern, options }: Survey): Finding[] {
   return stepsAlong(run.pins, run.closed, pattern.pins).flatMap(({ from, to, length }) => {
     const lacking = pinsLacking(length, run.spacing, options.unevenStep);
     if (lacking === 0) return [];

@@ -1,7 +1,7 @@
 import { distance, type Point } from '#base/geometry/point.ts';
 import type { Anchor, Mark } from '#pattern/pattern.ts';
 import type { Finding } from '../finding.ts';
-import { groupsWithin } from '../neighbours.ts';
+import { groupsWithin } from '../groups.ts';
 import type { Rule } from '../rule.ts';
 import { capital, count, sayLength, sayPlace } from '../say.ts';
 import type { Survey } from '../survey.ts';

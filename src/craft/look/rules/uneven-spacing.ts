@@ -3,9 +3,13 @@ import type { Finding } from '../finding.ts';
 import type { Rule } from '../rule.ts';
 import { type CheckedRun, pinsLacking, stepsAlong } from '../runs.ts';
 import { capital, count, sayLength, sayPins } from '../say.ts';
+import { median } from '../spacing.ts';
 import type { Survey } from '../survey.ts';
 
-/** One finding a run, at its worst step. A step of several whole spacings is a gap, which is another rule's business. */
+/**
+ * One finding a run, at its worst step. A step of several whole spacings is a gap, which is another rule's business.
+ * That a found run is meant to be even is only a guess: there a step has to stand out from the unsteadiness of all too.
+ */
 export const unevenSpacing: Rule = {
   id: 'uneven-spacing',
   title: 'Pins unevenly spaced along a line or curve',
@@ -13,9 +17,14 @@ export const unevenSpacing: Rule = {
 };
 
 function worstStep(run: CheckedRun, { pattern, options }: Survey): Finding[] {
-  const allowed = options.unevenStep * run.spacing;
+  const steps = stepsAlong(run.pins, run.closed, pattern.pins);
   const offBy = (length: number) => Math.abs(length - run.spacing);
-  const uneven = stepsAlong(run.pins, run.closed, pattern.pins).filter(
+  const unsteadiness = median(steps.map(({ length }) => offBy(length))) * DEVIATIONS_A_MEDIAN;
+  const allowed = Math.max(
+    options.unevenStep * run.spacing,
+    run.role === 'found' ? STANDS_OUT * unsteadiness : 0,
+  );
+  const uneven = steps.filter(
     ({ length }) =>
       offBy(length) > allowed + ROUNDING && pinsLacking(length, run.spacing, options.unevenStep) === 0,
   );
@@ -35,6 +44,12 @@ function worstStep(run: CheckedRun, { pattern, options }: Survey): Finding[] {
     },
   ];
 }
+
+/** How many standard deviations a step has to be off, to stand out. Our own choice. */
+const STANDS_OUT = 3.5;
+
+/** Standard deviation of normally spread values by their median absolute deviation (F. R. Hampel, JASA 69 (1974) 383). */
+const DEVIATIONS_A_MEDIAN = 1.4826;
 
 /** Files carry 0.001 mm. */
 const ROUNDING = 0.002;
