@@ -27,7 +27,8 @@ const NO_TIME = '1980-01-01T12:00:00';
 /**
  * The bytes of a container: a zip with `manifest.json` (size and SHA-256 of every other entry), `pattern.json` and
  * the pictures, stored as they are. Equal input gives equal bytes.
- * Throws where the pattern's picture is missing or is not the one whose SHA-256 the pattern gives.
+ * The pattern's picture may be elsewhere, as it is beside JSON alone.
+ * Throws where a picture of its name is given and is not the one whose SHA-256 the pattern gives.
  */
 export function writeContainer({ pattern, pictures }: PatternWithPictures): Uint8Array {
   const entries = new Map([[PATTERN, encodeUtf8(writePattern(pattern))]]);
@@ -37,7 +38,7 @@ export function writeContainer({ pattern, pictures }: PatternWithPictures): Uint
   }
   const { paper } = pattern;
   const picture = paper && pictures.get(paper.entry);
-  if (paper && (!picture || sha256Hex(picture) !== paper.sha256)) {
+  if (paper && picture && sha256Hex(picture) !== paper.sha256) {
     throw new RangeError(`writeContainer: "${paper.entry}" is not the picture of the pattern`);
   }
   const zip: Parameters<typeof zipSync>[0] = { [MANIFEST]: encodeUtf8(writeManifest(entries)) };
@@ -99,7 +100,6 @@ function patternOf(files: Map<string, Uint8Array>): Result<PatternWithPictures, 
   files.delete(PATTERN);
   const { paper } = read.value;
   const picture = paper && files.get(paper.entry);
-  if (paper && !picture) return failed({ kind: 'missing-entry', name: paper.entry });
   if (paper && picture && sha256Hex(picture) !== paper.sha256) {
     return failed({ kind: 'other-picture', name: paper.entry });
   }
