@@ -2,6 +2,7 @@ import { PointIndex } from '#base/geometry/point-index.ts';
 import type { Pin } from '#pattern/pattern.ts';
 import type { Colour, InkMark } from '../drawing/mark.ts';
 import type { PaperNote } from '../note.ts';
+import { LEAST_LINE } from '../type/style.ts';
 
 /** How a hole is marked for the needle. */
 export interface HoleStyle {
@@ -54,12 +55,22 @@ export function holeMarks(
   return pins.map(({ x, y }, k) => {
     const diameter = Math.max(LEAST_PRINTED, diameters[k]! - spread);
     const at = { x, y };
-    if (mark === 'dot') return { kind: 'disc', role: 'hole', at, diameter, colour };
-    const width = Math.min(HOLE_LINE, diameter / 3);
-    if (mark === 'ring') return { kind: 'ring', role: 'hole', at, diameter, width, colour };
-    return { kind: 'cross', role: 'hole', at, size: diameter, width, turn: Math.PI / 4, colour };
+    if (mark === 'cross') {
+      return {
+        kind: 'cross',
+        role: 'hole',
+        at,
+        size: diameter,
+        width: LEAST_LINE,
+        turn: Math.PI / 4,
+        colour,
+      };
+    }
+    // A ring too small to have a middle is a dot.
+    if (mark === 'dot' || diameter < 3 * LEAST_LINE)
+      return { kind: 'disc', role: 'hole', at, diameter, colour };
+    return { kind: 'ring', role: 'hole', at, diameter, width: LEAST_LINE, colour };
   });
 }
 
 const LEAST_PRINTED = 0.15;
-const HOLE_LINE = 0.15;

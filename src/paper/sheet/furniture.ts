@@ -32,7 +32,8 @@ export function roomOn(context: SheetContext, paper: SheetHeading['paper']): Box
     left: safe.left + RULER_DEPTH + GAP,
     top: safe.top + HEADER,
     right: safe.right,
-    bottom: safe.bottom - footerHeight(context, paper) - RULER_DEPTH - GAP,
+    bottom:
+      safe.bottom - footerHeight(context, paper) - RULER_DEPTH - GAP - (hasKeyBeside(safe) ? 0 : KEY_HEIGHT),
   };
 }
 
@@ -49,12 +50,19 @@ export function furniture(context: SheetContext, heading: SheetHeading): Furnitu
       ...ruler(context.typeface, rulerDown, 'down'),
     ],
     room,
-    key: {
-      left: rulerAcross.x + RULER_LENGTH + 6,
-      top: rulerAcross.y - RULER_DEPTH,
-      right: safe.right,
-      bottom: rulerAcross.y + 0.6,
-    },
+    key: hasKeyBeside(safe)
+      ? {
+          left: rulerAcross.x + RULER_LENGTH + 6,
+          top: rulerAcross.y - RULER_DEPTH,
+          right: safe.right,
+          bottom: rulerAcross.y + 0.6,
+        }
+      : {
+          left: room.left,
+          top: room.bottom,
+          right: safe.right,
+          bottom: room.bottom + KEY_HEIGHT,
+        },
   };
 }
 
@@ -67,6 +75,10 @@ export function originWords({ about }: SheetContext): string {
   ].join('  \u00b7  ');
 }
 
+/** Beside the ruler there is no room for words on small paper; the key then has a strip of its own above it. */
+const hasKeyBeside = (safe: Box): boolean => safe.right - safe.left > RULER_LENGTH + 60;
+
+const KEY_HEIGHT = 10;
 const GAP = 1.6;
 const HEADER = 14.5;
 /** More lines than this would push the pattern off its own sheet; the whole text is in the attached pattern. */

@@ -2,7 +2,7 @@ import type { Point } from '#base/geometry/point.ts';
 import type { InkMark } from '../drawing/mark.ts';
 import { rectangle } from '../drawing/path.ts';
 import { textLine } from '../type/lettering.ts';
-import { ink, smallLetters } from '../type/style.ts';
+import { ink, LEAST_LINE, smallLetters } from '../type/style.ts';
 import type { Typeface } from '../type/typeface.ts';
 import type { Block } from './flow.ts';
 
@@ -43,16 +43,21 @@ export function spreadStrip(typeface: Typeface, width: number): Block {
 const number = (typeface: Typeface, value: number, at: Point): InkMark =>
   textLine(typeface, `${value}`, smallLetters, { at, align: 'middle' });
 
+/** A ring too small to have a middle is left out. */
 const dotAndRing = (size: number, { x, y }: Point): InkMark[] => [
   { kind: 'disc', role: 'guide', at: { x, y: y + 6 }, diameter: size, colour: ink },
-  {
-    kind: 'ring',
-    role: 'guide',
-    at: { x, y: y + 11 },
-    diameter: size,
-    width: Math.min(0.15, size / 3),
-    colour: ink,
-  },
+  ...(size > 2 * LEAST_LINE
+    ? [
+        {
+          kind: 'ring',
+          role: 'guide',
+          at: { x, y: y + 11 },
+          diameter: size,
+          width: LEAST_LINE,
+          colour: ink,
+        } as const,
+      ]
+    : []),
 ];
 
 const bars = (gap: number, { x, y }: Point): InkMark[] =>
