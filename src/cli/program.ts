@@ -3,6 +3,7 @@ import packageJson from '../../package.json' with { type: 'json' };
 import type { ExitCode } from './outcome/exit.ts';
 import { clean } from './terminal/clean.ts';
 import { addLook } from './verbs/look.ts';
+import { addPrint } from './verbs/print.ts';
 import { addTrace } from './verbs/trace.ts';
 import { addTrue } from './verbs/true.ts';
 
@@ -23,7 +24,7 @@ export function program(leave: (code: ExitCode) => void): Command {
       writeOut: (text) => process.stdout.write(text),
       writeErr: (text) => process.stderr.write(clean(text)),
     });
-  for (const add of [addTrace, addTrue, addLook]) add(pinlight, leave);
+  for (const add of [addTrace, addTrue, addLook, addPrint]) add(pinlight, leave);
   return pinlight.addHelpText('after', AFTER);
 }
 

@@ -1,5 +1,8 @@
+import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { ProfileTrouble } from './calibrate/profile.ts';
 import type { PictureTrouble } from './picture.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
@@ -10,7 +13,10 @@ export type Trouble =
   | FileTrouble
   | UseTrouble
   | ScaleTrouble
-  | TrueTrouble;
+  | TrueTrouble
+  | PrintTrouble
+  | CalibrateTrouble
+  | ProfileTrouble;
 
 /** What is wrong with a file or folder as such. */
 export type FileTrouble =
@@ -30,15 +36,14 @@ export type FileTrouble =
 export type UseTrouble =
   | { readonly kind: 'bad-option'; readonly option: string; readonly given: string; readonly wanted: string }
   | { readonly kind: 'two-scales' }
-  | { readonly kind: 'needs-output'; readonly wanted: string }
+  | { readonly kind: 'needs-option'; readonly option: string; readonly wanted: string }
   | { readonly kind: 'not-to-terminal' };
 
 /** What is wrong with the scale of a picture or pattern. */
 export type ScaleTrouble =
   | { readonly kind: 'unequal-dots'; readonly across: number; readonly down: number }
   | { readonly kind: 'span-too-short'; readonly pixels: number }
-  | { readonly kind: 'absurd-scale'; readonly dpi: number }
-  | { readonly kind: 'no-scale-to-print' };
+  | { readonly kind: 'absurd-scale'; readonly dpi: number };
 
 /** What is wrong with how straightening was asked for. */
 export type TrueTrouble =

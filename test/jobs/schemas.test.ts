@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { lookResult } from '#jobs/results/look.ts';
+import { printResult } from '#jobs/results/print.ts';
 import { traceResult } from '#jobs/results/trace.ts';
 import { trueResult } from '#jobs/results/true.ts';
 
@@ -9,6 +10,7 @@ describe('the published schemas of --json are those of the code', () => {
   test.each([
     ['trace', traceResult],
     ['look', lookResult],
+    ['print', printResult],
     ['true', trueResult],
   ])('%s', async (verb, schema) => {
     const published = { title: `What \`pinlight ${verb} --json\` prints`, ...z.toJSONSchema(schema) };

@@ -1,5 +1,6 @@
 import type { ScaleCause } from '#paper/calibrate/cause.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+import type { ProfileTrouble } from '../calibrate/profile.ts';
 
 /** Why readings of a calibration sheet cannot be used, and what to do next. */
 export function calibrateTroubleInWords(trouble: CalibrateTrouble): string {
@@ -13,6 +14,10 @@ export function calibrateTroubleInWords(trouble: CalibrateTrouble): string {
     }
   }
 }
+
+/** Why a printer's profile cannot be used, and what to do next. */
+export const profileTroubleInWords = (_trouble: ProfileTrouble): string =>
+  'This is not what "calibrate" wrote of a printer. Give that file, or measure the printer anew.';
 
 /** What most likely made a print too large or too small, and how to put it right. */
 export function scaleCauseInWords(cause: ScaleCause | undefined): string {

@@ -1,11 +1,16 @@
+import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { ProfileTrouble } from '../calibrate/profile.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type { FileTrouble, ScaleTrouble, Trouble, TrueTrouble, UseTrouble } from '../trouble.ts';
+import { calibrateTroubleInWords, profileTroubleInWords } from './calibrate.ts';
 import { containerTroubleInWords } from './container.ts';
 import { fileTroubleInWords } from './file.ts';
 import { patternTroubleInWords } from './pattern.ts';
 import { pictureTroubleInWords } from './picture.ts';
+import { printTroubleInWords } from './print.ts';
 import { trueTroubleInWords } from './true.ts';
 import { scaleTroubleInWords, useTroubleInWords } from './use.ts';
 
@@ -17,6 +22,9 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<ScaleTrouble>(trouble, SCALE)) return scaleTroubleInWords(trouble);
   if (isOf<TrueTrouble>(trouble, TRUE)) return trueTroubleInWords(trouble);
   if (isOf<ContainerTrouble>(trouble, CONTAINER)) return containerTroubleInWords(trouble);
+  if (isOf<PrintTrouble>(trouble, PRINT)) return printTroubleInWords(trouble);
+  if (isOf<CalibrateTrouble>(trouble, CALIBRATE)) return calibrateTroubleInWords(trouble);
+  if (isOf<ProfileTrouble>(trouble, PROFILE)) return profileTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
 }
 
@@ -47,7 +55,7 @@ const FILE: Kinds<FileTrouble> = {
 const USE: Kinds<UseTrouble> = {
   'bad-option': true,
   'two-scales': true,
-  'needs-output': true,
+  'needs-option': true,
   'not-to-terminal': true,
 };
 
@@ -55,7 +63,6 @@ const SCALE: Kinds<ScaleTrouble> = {
   'unequal-dots': true,
   'span-too-short': true,
   'absurd-scale': true,
-  'no-scale-to-print': true,
 };
 
 const TRUE: Kinds<TrueTrouble> = {
@@ -77,6 +84,19 @@ const CONTAINER: Kinds<ContainerTrouble> = {
   'other-picture': true,
   'in-entry': true,
 };
+
+const PRINT: Kinds<PrintTrouble> = {
+  'print-scale-unknown': true,
+  'print-nothing': true,
+  'print-paper-too-small': true,
+  'print-too-many-sheets': true,
+  'print-option': true,
+  'print-no-such-sheet': true,
+};
+
+const CALIBRATE: Kinds<CalibrateTrouble> = { 'reading-impossible': true, 'reading-out-of-range': true };
+
+const PROFILE: Kinds<ProfileTrouble> = { 'not-a-profile': true };
 
 const isOf = <Family extends Trouble>(trouble: Trouble, kinds: Kinds<Family>): trouble is Family =>
   Object.hasOwn(kinds, trouble.kind);

@@ -8,8 +8,8 @@ export function useTroubleInWords(trouble: UseTrouble): string {
       return `${trouble.option} "${trouble.given}" is not understood. Write ${trouble.wanted}.`;
     case 'two-scales':
       return 'Both --dpi and --span are given, and they may differ. Give the one that was measured.';
-    case 'needs-output':
-      return `Say where ${trouble.wanted} should go, with -o.`;
+    case 'needs-option':
+      return `${trouble.option} is missing. Give ${trouble.wanted}.`;
     case 'not-to-terminal':
       return 'The result is no text to read on a screen. Say where it should go, with -o.';
   }
@@ -24,7 +24,5 @@ export function scaleTroubleInWords(trouble: ScaleTrouble): string {
       return `The two places of --span lie only ${numberInWords(trouble.pixels, 1)} dots apart, too near to measure by. Take two places far apart, such as both ends of the footside.`;
     case 'absurd-scale':
       return `That makes ${numberInWords(trouble.dpi, 1)} dots an inch, which no scanner or camera makes. Look at the places and the length again.`;
-    case 'no-scale-to-print':
-      return 'Nobody knows how large this pattern is, so it cannot be printed true to scale. Trace it again with --dpi, or with --span and a distance that you measured on the paper.';
   }
 }

@@ -1,0 +1,36 @@
+import { correctMarks } from '#paper/calibrate/apply.ts';
+import { noCorrection, type PrinterCorrection } from '#paper/calibrate/correction.ts';
+import { writePdf } from '#paper/pdf/write.ts';
+import type { Sheet } from '#paper/sheet/sheet.ts';
+import type { Typeface } from '#paper/type/typeface.ts';
+import type { Pattern } from '#pattern/pattern.ts';
+import { encodeUtf8 } from '#pattern/utf8.ts';
+import { writePattern } from '#pattern/write.ts';
+
+/** Sheets as one PDF, put right for a printer that was measured. The pattern itself travels inside, where one is given. */
+export function sheetsToPdf(
+  sheets: readonly Sheet[],
+  typeface: Typeface,
+  title: string,
+  pattern: Pattern | null,
+  correction: PrinterCorrection = noCorrection,
+): Promise<Uint8Array> {
+  const pages = sheets.map(({ paper, marks }) => ({ paper, marks: correctMarks(marks, paper, correction) }));
+  const { maker, source } = pattern?.about ?? {};
+  return writePdf(pages, {
+    typeface,
+    meta: { title, ...(maker && { author: maker }), ...(source && { subject: source }) },
+    attachments: pattern === null ? [] : [attachmentOf(pattern)],
+  });
+}
+
+function attachmentOf(pattern: Pattern) {
+  // The picture of the paper stays in the pattern's own file.
+  const { paper: _, ...alone } = pattern;
+  return {
+    name: 'pattern.json',
+    type: 'application/json',
+    description: 'The pattern from which these sheets were printed',
+    bytes: encodeUtf8(writePattern(alone)),
+  };
+}
