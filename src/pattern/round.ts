@@ -7,7 +7,13 @@ import type { Pattern } from './pattern.ts';
  */
 export const roundPattern = (pattern: Pattern): Pattern => rounded(pattern, 1e3) as Pattern;
 
-const FINER: Readonly<Record<string, number>> = { dpi: 1e6, a: 1e9, b: 1e9, c: 1e9, d: 1e9 };
+const FINER: ReadonlyMap<string, number> = new Map([
+  ['dpi', 1e6],
+  ['a', 1e9],
+  ['b', 1e9],
+  ['c', 1e9],
+  ['d', 1e9],
+]);
 
 function rounded(value: unknown, perUnit: number): unknown {
   // Adding 0 turns -0 into 0, which JSON cannot tell apart.
@@ -15,8 +21,8 @@ function rounded(value: unknown, perUnit: number): unknown {
   if (Array.isArray(value)) return value.map((item) => rounded(item, perUnit));
   if (typeof value !== 'object' || value === null) return value;
   const result: Record<string, unknown> = {};
-  for (const [key, item] of Object.entries(value)) {
-    result[key] = rounded(item, (Object.hasOwn(FINER, key) && FINER[key]) || 1e3);
+  for (const key of Object.keys(value)) {
+    result[key] = rounded((value as Record<string, unknown>)[key], FINER.get(key) ?? 1e3);
   }
   return result;
 }

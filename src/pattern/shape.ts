@@ -56,9 +56,8 @@ export function parsePart<Value>(
   schema: z.ZodType<Value>,
   value: unknown,
   path: Path,
-  longest: number = MAX_PATH,
 ): Result<Value, PatternTrouble> {
-  const long = overlong(value, path, longest);
+  const long = overlong(value, path);
   if (long) return failed(long);
   const parsed = schema.safeParse(value);
   return parsed.success ? done(parsed.data) : failed(troubleOfIssue(parsed.error.issues[0]!, value, path));
@@ -81,12 +80,12 @@ export function parsePaper(paper: unknown, path: Path): Result<PaperFile, Patter
   return done({ ...read.value, stood: places });
 }
 
-function overlong(value: unknown, path: Path, limit: number): PatternTrouble | null {
+function overlong(value: unknown, path: Path): PatternTrouble | null {
   if (!isObject(value)) return null;
   for (const key of Object.keys(value)) {
     const item = value[key];
-    if (Array.isArray(item) && item.length > limit) {
-      return { kind: 'too-many', path: [...path, key], count: item.length, limit };
+    if (Array.isArray(item) && item.length > MAX_PATH) {
+      return { kind: 'too-many', path: [...path, key], count: item.length, limit: MAX_PATH };
     }
   }
   return null;

@@ -166,6 +166,36 @@ describe('each trouble is named with its place', () => {
   });
 });
 
+test.each([
+  ['one pin', [{ x: 0, y: 0 }]],
+  [
+    'pins on top of each other',
+    [
+      { x: 1, y: 1 },
+      { x: 1, y: 1 },
+      { x: 1, y: 1 },
+    ],
+  ],
+  [
+    'pins on one line',
+    [
+      { x: 0, y: 0 },
+      { x: 1, y: 1 },
+      { x: 2, y: 2 },
+    ],
+  ],
+  [
+    'pins at the ends of the world',
+    [
+      { x: -100_000, y: 100_000 },
+      { x: 100_000, y: -100_000 },
+    ],
+  ],
+])('%s open in their order', (_name, places) => {
+  const read = open({ pins: places });
+  expect(read.ok && read.value.pins.map(({ x, y }) => ({ x, y }))).toEqual(places);
+});
+
 describe('what is offered in bad faith', () => {
   test('a key that would change the prototype is refused and changes nothing', () => {
     for (const text of [
