@@ -1,36 +1,30 @@
-import { type Point, subtract } from '#base/geometry/point.ts';
+import { distance } from '#base/geometry/point.ts';
+import { type Chain, LEAST_CHAIN, tripleCost } from './chain.ts';
+import { bridgeGaps, fillLinks } from './chain-repair.ts';
 import type { Field } from './field.ts';
-
-/** Pins in order along one line or curve. `steps[k]` is how many spacings lie between pin k and the next: 1, or 2 over a gap. */
-export interface Chain {
-  readonly pins: readonly number[];
-  readonly steps: readonly number[];
-  readonly closed: boolean;
-}
+import { straightRows } from './straight-rows.ts';
 
 /**
- * Links pins into chains: each pin to the two neighbours that continue each other most smoothly and evenly.
- * `mayLink` says which pins take part.
+ * Links pins into chains: long straight even rows first, then each pin to the two neighbours that continue each
+ * other most smoothly and evenly. `mayLink` says which pins take part.
  */
 export function findChains(field: Field, mayLink: (pin: number) => boolean): Chain[] {
+  const rows = straightRows(field, mayLink);
+  const inRow = new Set(rows.flatMap(({ pins }) => pins));
+  const isLoose = (pin: number): boolean => mayLink(pin) && !inRow.has(pin);
   const links: Links = field.pins.map(() => []);
-  for (const { pin, one, other } of smoothTriples(field, mayLink)) {
+  for (const { pin, one, other } of smoothTriples(field, isLoose)) {
     if (canLink(field, links, pin, one, other) && canLink(field, links, pin, other, one)) {
       link(links, pin, one);
       link(links, pin, other);
     }
   }
   const chains = walk(links).map((pins) => openOrClosed(links, pins));
-  return bridge(field, chains).filter((chain) => chain.pins.length >= LEAST_CHAIN);
+  const mended = fillLinks(field, bridgeGaps(field, chains), isLoose);
+  return [...rows, ...mended.filter((chain) => chain.pins.length >= LEAST_CHAIN)];
 }
 
 type Links = number[][];
-
-/** Fewer pins in a row are no evidence of a line. */
-export const LEAST_CHAIN = 5;
-/** Turns and changes of spacing beyond these are corners, not jitter. Radians; natural logarithm of the ratio. */
-const MOST_TURN = 0.95;
-const MOST_RATIO = 0.55;
 
 interface Triple {
   readonly pin: number;
@@ -39,18 +33,8 @@ interface Triple {
   readonly cost: number;
 }
 
-/** How ill a pin between two others continues from one to the other; infinite where it is a corner. */
-function tripleCost(from: Point, pin: Point, to: Point): number {
-  const u = subtract(pin, from);
-  const v = subtract(to, pin);
-  const lu = Math.hypot(u.x, u.y);
-  const lv = Math.hypot(v.x, v.y);
-  if (lu === 0 || lv === 0) return Infinity;
-  const turn = Math.abs(Math.atan2(u.x * v.y - u.y * v.x, u.x * v.x + u.y * v.y));
-  const ratio = Math.abs(Math.log(lv / lu));
-  if (turn > MOST_TURN || ratio > MOST_RATIO) return Infinity;
-  return (turn / 0.5) ** 2 + (ratio / 0.3) ** 2;
-}
+/** What it costs to pass over nearer neighbours: next to this, a smooth course along every second pin never pays. */
+const PASSING_OVER = 4.5;
 
 function smoothTriples(field: Field, mayLink: (pin: number) => boolean): Triple[] {
   const { pins, near } = field;
@@ -58,13 +42,14 @@ function smoothTriples(field: Field, mayLink: (pin: number) => boolean): Triple[
   for (let pin = 0; pin < pins.length; pin++) {
     if (!mayLink(pin)) continue;
     const around = [...near[pin]!].filter(mayLink).slice(0, 9);
-    const nearest = around.length === 0 ? 0 : distanceOf(pins[pin]!, pins[around[0]!]!);
+    const nearest = around.length === 0 ? 0 : distance(pins[pin]!, pins[around[0]!]!);
     for (let k = 0; k < around.length; k++) {
       for (let l = k + 1; l < around.length; l++) {
         const cost = tripleCost(pins[around[k]!]!, pins[pin]!, pins[around[l]!]!);
         if (cost === Infinity) continue;
-        const reach = distanceOf(pins[pin]!, pins[around[l]!]!) / nearest;
-        triples.push({ pin, one: around[k]!, other: around[l]!, cost: cost + 1.2 * Math.log(reach) ** 2 });
+        const reach = distance(pins[pin]!, pins[around[l]!]!) / nearest;
+        const whole = cost + PASSING_OVER * Math.log(reach) ** 2;
+        triples.push({ pin, one: around[k]!, other: around[l]!, cost: whole });
       }
     }
   }
@@ -113,77 +98,3 @@ function openOrClosed(links: Links, pins: readonly number[]): Chain {
   const steps = new Array<number>(closed ? pins.length : pins.length - 1).fill(1);
   return { pins, steps, closed };
 }
-
-/** Joins chains whose ends face each other over one lacking pin, and closes those that face their own beginning. */
-function bridge(field: Field, chains: readonly Chain[]): Chain[] {
-  const ends = new Map<number, number>();
-  const parts: (Chain | null)[] = [...chains];
-  chains.forEach((chain, c) => {
-    if (chain.closed || chain.pins.length < 3) return;
-    ends.set(chain.pins[0]!, c);
-    ends.set(chain.pins.at(-1)!, c);
-  });
-  for (const { from, to } of gaps(field, chains, ends)) {
-    const c = ends.get(from);
-    const d = ends.get(to);
-    if (c === undefined || d === undefined) continue;
-    ends.delete(from);
-    ends.delete(to);
-    if (c === d) {
-      const own = parts[c]!;
-      parts[c] = { ...own, steps: [...own.steps, 2], closed: true };
-      continue;
-    }
-    const first = turned(parts[c]!, (chain) => chain.pins.at(-1) === from);
-    const second = turned(parts[d]!, (chain) => chain.pins[0] === to);
-    parts[c] = {
-      pins: [...first.pins, ...second.pins],
-      steps: [...first.steps, 2, ...second.steps],
-      closed: false,
-    };
-    parts[d] = null;
-    const tail = second.pins.at(-1)!;
-    if (ends.has(tail)) ends.set(tail, c);
-  }
-  return parts.filter((chain) => chain !== null);
-}
-
-const turned = (chain: Chain, isRight: (chain: Chain) => boolean): Chain =>
-  isRight(chain) ? chain : { ...chain, pins: chain.pins.toReversed(), steps: chain.steps.toReversed() };
-
-/** Pairs of chain ends that one pin between them would join smoothly and evenly, best first. */
-function gaps(
-  field: Field,
-  chains: readonly Chain[],
-  ends: ReadonlyMap<number, number>,
-): { from: number; to: number }[] {
-  const found: { from: number; to: number; cost: number }[] = [];
-  for (const [from, c] of ends) {
-    const [before, spacing] = tail(field, chains[c]!, from);
-    const here = field.pins[from]!;
-    for (const entry of field.index.within(here.x, here.y, 2.6 * spacing)) {
-      const to = field.indexed[entry]!;
-      const d = ends.get(to);
-      if (to <= from || d === undefined) continue;
-      if (c === d && chains[c]!.pins.length < 6) continue;
-      const [after, other] = tail(field, chains[d]!, to);
-      const gap = distanceOf(here, field.pins[to]!);
-      const ratio = Math.abs(Math.log(gap / (spacing + other)));
-      const midpoint = { x: (here.x + field.pins[to]!.x) / 2, y: (here.y + field.pins[to]!.y) / 2 };
-      const cost = tripleCost(before, here, midpoint) + tripleCost(midpoint, field.pins[to]!, after);
-      if (ratio < 0.3 && cost < Infinity) found.push({ from, to, cost: cost + (ratio / 0.3) ** 2 });
-    }
-  }
-  return found.sort((a, b) => a.cost - b.cost || a.from - b.from);
-}
-
-/** The pin before a chain's end, and the chain's mean spacing near it. */
-function tail(field: Field, { pins }: Chain, end: number): [Point, number] {
-  const order = pins[0] === end ? pins : pins.toReversed();
-  const last = order.slice(0, 4).map((pin) => field.pins[pin]!);
-  let length = 0;
-  for (let k = 1; k < last.length; k++) length += distanceOf(last[k]!, last[k - 1]!);
-  return [last[1]!, length / (last.length - 1)];
-}
-
-const distanceOf = (a: Point, b: Point): number => Math.hypot(a.x - b.x, a.y - b.y);

@@ -1,4 +1,4 @@
-import type { Chain } from './chains.ts';
+import type { Chain } from './chain.ts';
 import { findChains } from './chains.ts';
 import type { Field } from './field.ts';
 import { type GrownLattice, neighboursAt, nodeKey } from './lattice-grow.ts';

@@ -76,7 +76,7 @@ const LEAST_FEATURES = 10;
 const LEAST_SCORE = 0.17;
 const LEAST_STEP = 5;
 const LEAST_TRACKS = 4;
-const ASKED = 90;
+const ASKED = 60;
 const CANDIDATES = 40;
 
 const isUseful = (track: Track): boolean => track.size >= 2;

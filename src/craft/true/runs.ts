@@ -1,6 +1,6 @@
 import { quantile } from '#base/fit/robust.ts';
 import { distance, type Point } from '#base/geometry/point.ts';
-import { type Chain, LEAST_CHAIN } from './chains.ts';
+import { type Chain, LEAST_CHAIN } from './chain.ts';
 import type { Field } from './field.ts';
 import { fitRun, type RunFit } from './run-fit.ts';
 
