@@ -5,7 +5,7 @@ import { seededRandom } from '#base/random.ts';
 import type { Finding } from '#craft/look/finding.ts';
 import { lookOver } from '#craft/look/look-over.ts';
 import { findRegularity } from '#craft/true/index.ts';
-import type { Pattern } from '#pattern/pattern.ts';
+import type { Pattern, Pin } from '#pattern/pattern.ts';
 import { edging, jitter } from '../../support/patterns/index.ts';
 import { inspection, pinsAt, strip } from './inspections.ts';
 
@@ -94,6 +94,20 @@ describe('looking over', () => {
 });
 
 describe('sentences', () => {
+  it('say of a doubtful dot why, and whether the pins round it speak for it', () => {
+    const pins = pinsAt(strip).map(
+      (pin, at): Pin => (at === 7 ? { ...pin, confidence: 0.3, doubt: ['faint'] } : pin),
+    );
+    const [alone] = lookOver(inspection({ pins }));
+    expect(alone?.severity).toBe('warning');
+    expect(alone?.sentence).toBe(
+      'Pin 8, at 27.5 mm across, 22.5 mm down, is in doubt: the dot is faint. Compare with the paper; keep it or take it out.',
+    );
+    const [called] = lookOver(inspection({ pins }, { structureOf: pins.map(() => 'ground') }));
+    expect(called?.severity).toBe('note');
+    expect(called?.sentence).toContain('The ground round it calls for a pin there');
+  });
+
   it('speak of pixels where the scale is not known', () => {
     const speck = pinsAt([...strip, { x: 20, y: 20 }]);
     const doubled = lookOver(inspection({ unit: 'px', pins: speck }));

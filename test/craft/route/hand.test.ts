@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { offLine } from '#base/fit/straight.ts';
+import { rotation } from '#base/geometry/affine.ts';
 import { distance, type Point, subtract, unit } from '#base/geometry/point.ts';
 import { seededRandom } from '#base/random.ts';
 import { handOrder } from '#craft/route/hand.ts';
 import type { PrickingOrder, PrickingPass } from '#pattern/order.ts';
-import { edging, fine, jitter, round, tape } from '../../support/patterns/index.ts';
+import { edging, fine, jitter, type KnownPattern, place, round, tape } from '../../support/patterns/index.ts';
 import { diagonalStrip, type Laid, laid, patch, shaken, turned } from './regularities.ts';
 
 const orderOf = ({ pattern, regularity }: Laid): PrickingOrder => handOrder(pattern, regularity);
@@ -66,6 +67,33 @@ describe('any pattern', () => {
       const shaky = jitter(known, 0.1, seededRandom(7));
       expectLawful(laid(shaky.pattern.pins, [], { ...shaky.pattern }), 0.6);
     }
+  });
+});
+
+describe('a pattern with named runs', () => {
+  const passesOf = ({ pattern }: KnownPattern) => orderOf(laid(pattern.pins, [], { ...pattern })).passes;
+
+  it.each([
+    ['an edging', edging()],
+    ['a fine piece', fine()],
+    ['a tape', tape()],
+  ])('has the same passes whichever way it lies: %s', (_, known) => {
+    const asSets = (passes: readonly PrickingPass[]) =>
+      passes.map(({ kind, order }) => `${kind} ${order.toSorted((a, b) => a - b).join(' ')}`).sort();
+    for (const angle of [0.4, 1.9, -2.7])
+      expect(asSets(passesOf(place(known, rotation(angle))))).toEqual(asSets(passesOf(known)));
+  });
+
+  it('is pricked along its straight footside first, then round its headside', () => {
+    const known = edging();
+    const [first, ...rest] = passesOf(known);
+    const foot = known.pattern.runs.find((run) => run.role === 'footside')!;
+    const ids = first!.order.map((index) => known.pattern.pins[index]!.id);
+    expect([...ids].sort()).toEqual([...foot.pins].sort());
+    expect(first!.ruler).not.toBeNull();
+    expect(rest.filter((pass) => pass.kind === 'outside-edge').every((pass) => pass.ruler === null)).toBe(
+      true,
+    );
   });
 });
 
