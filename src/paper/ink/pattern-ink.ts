@@ -42,7 +42,7 @@ export interface InkOptions {
   readonly line: number;
 }
 
-export const GIMP_COLOUR: Colour = '#8d8f9c';
+export const GIMP_COLOUR: Colour = '#b3b6c8';
 
 /** Draws the pattern once, for all of its sheets. */
 export function drawPattern(pattern: Pattern, options: InkOptions): PatternInk {

@@ -10,6 +10,7 @@ import { drawPattern, type PatternInk } from '../ink/pattern-ink.ts';
 import { films } from '../ink/tints.ts';
 import type { PaperNote } from '../note.ts';
 import { type Layout, layOut } from '../tile/layout.ts';
+import type { Typeface } from '../type/typeface.ts';
 import { coverSheet } from './cover.ts';
 import { chooseCutting, cuttingMarks } from './cutting.ts';
 import { roomOn } from './furniture.ts';
@@ -56,10 +57,8 @@ export function printSheets(pattern: Pattern, options: PrintOptions): Result<Pri
   if (stranger !== undefined) {
     return failed({ kind: 'print-no-such-sheet', sheet: stranger, sheets: names });
   }
-  return done({
-    sheets: chosen(sheetsOf(pattern, options, context, plan), options.only),
-    notes: notesOf(pattern, ink, plan.layout),
-  });
+  const sheets = chosen(sheetsOf(pattern, options, context, plan), options.only);
+  return done({ sheets, notes: notesOf(pattern, ink, plan.layout, sheets, options.typeface) });
 }
 
 interface Plan {
@@ -148,10 +147,26 @@ function chosen(sheets: readonly Sheet[], only: readonly string[] | undefined): 
   return sheets.filter(({ kind, id }) => kind === 'cover' || wanted.includes(id.split('-').at(-1)!));
 }
 
-const notesOf = (pattern: Pattern, ink: PatternInk, layout: Layout): PaperNote[] => [
+const notesOf = (
+  pattern: Pattern,
+  ink: PatternInk,
+  layout: Layout,
+  sheets: readonly Sheet[],
+  typeface: Typeface,
+): PaperNote[] => [
+  ...missingLetters(sheets, typeface),
   ...(pattern.scale.from === 'none' ? [{ kind: 'scale-not-proved' } as const] : []),
   ...ink.notes,
   ...(layout.nearCuts.length
     ? [{ kind: 'seam-near-holes', pins: layout.nearCuts.map((k) => pattern.pins[k]!.id) } as const]
     : []),
 ];
+
+function missingLetters(sheets: readonly Sheet[], typeface: Typeface): PaperNote[] {
+  const letters = new Set<string>();
+  for (const mark of sheets.flatMap(({ marks }) => marks)) {
+    if (mark.kind === 'text')
+      for (const letter of typeface.missingIn(mark.text, mark.weight)) letters.add(letter);
+  }
+  return letters.size ? [{ kind: 'letters-missing', letters: [...letters] }] : [];
+}

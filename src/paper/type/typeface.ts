@@ -28,8 +28,8 @@ export interface Typeface {
   /** The outlines of one stretch. */
   glyphs(run: FaceRun): GlyphRun;
   unitsPerEm(face: Face): number;
-  /** Letters asked for so far that no font has; they are printed as an empty square. */
-  missing(): readonly string[];
+  /** Letters of the text that no font has; they are printed as an empty square. */
+  missingIn(text: string, weight: Weight): readonly string[];
 }
 
 /** Opens the fonts. Throws where the bytes are no font. */
@@ -40,7 +40,6 @@ export function openTypeface(files: FontFiles): Typeface {
     fallback: create(files.fallback),
   };
   const known = new Map<string, readonly FaceRun[]>();
-  const missing = new Set<string>();
 
   const faceFor = (letter: string, weight: Weight): Face | undefined =>
     ([weight, 'fallback'] as const).find((face) => fonts[face].hasGlyphForCodePoint(letter.codePointAt(0)!));
@@ -49,7 +48,6 @@ export function openTypeface(files: FontFiles): Typeface {
     const runs: { face: Face; text: string }[] = [];
     for (const letter of printable(text)) {
       const found = faceFor(letter, weight);
-      if (!found) missing.add(letter);
       const face = found ?? 'fallback';
       const shown = found ? letter : '\u25a1';
       const last = runs.at(-1);
@@ -78,7 +76,7 @@ export function openTypeface(files: FontFiles): Typeface {
     widthOf: (text, size, weight) => runs(text, weight).reduce((sum, run) => sum + run.width, 0) * size,
     glyphs: (run) => fonts[run.face].layout(run.text),
     unitsPerEm: (face) => fonts[face].unitsPerEm,
-    missing: () => [...missing],
+    missingIn: (text, weight) => [...printable(text)].filter((letter) => !faceFor(letter, weight)),
   };
 }
 
