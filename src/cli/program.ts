@@ -4,6 +4,7 @@ import type { ExitCode } from './outcome/exit.ts';
 import { clean } from './terminal/clean.ts';
 import { addLook } from './verbs/look.ts';
 import { addPrint } from './verbs/print.ts';
+import { addReady } from './verbs/ready.ts';
 import { addTrace } from './verbs/trace.ts';
 import { addTrue } from './verbs/true.ts';
 
@@ -24,7 +25,7 @@ export function program(leave: (code: ExitCode) => void): Command {
       writeOut: (text) => process.stdout.write(text),
       writeErr: (text) => process.stderr.write(clean(text)),
     });
-  for (const add of [addTrace, addTrue, addLook, addPrint]) add(pinlight, leave);
+  for (const add of [addTrace, addTrue, addLook, addPrint, addReady]) add(pinlight, leave);
   return pinlight.addHelpText('after', AFTER);
 }
 

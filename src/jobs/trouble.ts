@@ -14,6 +14,7 @@ export type Trouble =
   | UseTrouble
   | ScaleTrouble
   | TrueTrouble
+  | ReadyTrouble
   | PrintTrouble
   | CalibrateTrouble
   | ProfileTrouble;
@@ -51,3 +52,9 @@ export type TrueTrouble =
   | { readonly kind: 'same-pins'; readonly from: string; readonly to: string }
   | { readonly kind: 'unknown-part'; readonly part: string; readonly parts: readonly string[] }
   | { readonly kind: 'no-ground' };
+
+/** Why there is nothing to make ready. */
+export type ReadyTrouble =
+  | { readonly kind: 'nothing-to-prick' }
+  /** With what tracing said of the scale, in words. */
+  | { readonly kind: 'no-size'; readonly said: readonly string[] };

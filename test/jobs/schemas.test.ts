@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { lookResult } from '#jobs/results/look.ts';
 import { printResult } from '#jobs/results/print.ts';
+import { readyResult } from '#jobs/results/ready.ts';
 import { traceResult } from '#jobs/results/trace.ts';
 import { trueResult } from '#jobs/results/true.ts';
 
@@ -10,6 +11,7 @@ describe('the published schemas of --json are those of the code', () => {
   test.each([
     ['trace', traceResult],
     ['look', lookResult],
+    ['ready', readyResult],
     ['print', printResult],
     ['true', trueResult],
   ])('%s', async (verb, schema) => {

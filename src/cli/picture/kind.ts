@@ -26,8 +26,11 @@ export function kindOf(bytes: Uint8Array): Kind {
   return { other: null };
 }
 
-/** Whether a file's first bytes are those of a picture that can be read. */
-export const isPicture = (bytes: Uint8Array): boolean => 'format' in kindOf(bytes);
+/** Whether a file may hold a pattern: it is no picture or document of any known kind. */
+export function mayBePattern(bytes: Uint8Array): boolean {
+  const kind = kindOf(bytes);
+  return 'other' in kind && (kind.other === null || kind.other === 'JSON' || kind.other === 'zip');
+}
 
 const startsWith = (bytes: Uint8Array, start: readonly number[]): boolean =>
   start.every((byte, index) => bytes[index] === byte);

@@ -3,6 +3,7 @@ import { tracePicture } from '#jobs/trace/trace.ts';
 import { patternBytes } from '../files/pattern.ts';
 import { readInput, STANDARD } from '../files/read.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
+import { type AboutFlags, addAboutOptions, saidOf } from '../options/about.ts';
 import { dpi, type ScaleFlags, scaleGiven, span } from '../options/scale.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
@@ -11,14 +12,14 @@ import { progressLine } from '../terminal/progress.ts';
 import { say } from '../terminal/say.ts';
 import type { AddVerb } from './verb.ts';
 
-interface TraceFlags extends ScaleFlags {
+interface TraceFlags extends ScaleFlags, AboutFlags {
   readonly output?: string;
   readonly json?: true;
 }
 
 /** `trace`: picture in, pins out. */
 export const addTrace: AddVerb = (pinlight, leave) => {
-  pinlight
+  const verb = pinlight
     .command('trace')
     .summary('find the pins on a scan of a paper pattern')
     .description(
@@ -43,17 +44,18 @@ export const addTrace: AddVerb = (pinlight, leave) => {
       '--span <x1,y1,x2,y2=mm>',
       'two places in the picture, in dots, and the distance you measured between them',
       span,
-    )
-    .action(async (name: string, flags: TraceFlags) => {
-      const given = scaleGiven(flags);
-      const picture = orRefuse(await readPicture(await readInput(name), name), name);
-      const line = progressLine();
-      const traced = orRefuse(tracePicture(picture, given, line.progress), name);
-      line.clear();
-      const output = flags.output ?? (flags.json ? null : STANDARD);
-      if (output !== null) await writeWhole(output, patternBytes(traced, output), [name]);
-      if (flags.json) await writeStandard(resultText(traced.result));
-      for (const note of traced.notes) say(note);
-      leave(EXIT.done);
-    });
+    );
+  addAboutOptions(verb).action(async (name: string, flags: TraceFlags) => {
+    const given = scaleGiven(flags);
+    const picture = orRefuse(await readPicture(await readInput(name), name), name);
+    const line = progressLine();
+    const found = orRefuse(tracePicture(picture, given, line.progress), name);
+    const traced = { ...found, pattern: saidOf(found.pattern, flags) };
+    line.clear();
+    const output = flags.output ?? (flags.json ? null : STANDARD);
+    if (output !== null) await writeWhole(output, patternBytes(traced, output), [name]);
+    if (flags.json) await writeStandard(resultText(traced.result));
+    for (const note of traced.notes) say(note);
+    leave(EXIT.done);
+  });
 };

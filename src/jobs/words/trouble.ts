@@ -4,13 +4,21 @@ import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { ProfileTrouble } from '../calibrate/profile.ts';
 import type { PictureTrouble } from '../picture.ts';
-import type { FileTrouble, ScaleTrouble, Trouble, TrueTrouble, UseTrouble } from '../trouble.ts';
+import type {
+  FileTrouble,
+  ReadyTrouble,
+  ScaleTrouble,
+  Trouble,
+  TrueTrouble,
+  UseTrouble,
+} from '../trouble.ts';
 import { calibrateTroubleInWords, profileTroubleInWords } from './calibrate.ts';
 import { containerTroubleInWords } from './container.ts';
 import { fileTroubleInWords } from './file.ts';
 import { patternTroubleInWords } from './pattern.ts';
 import { pictureTroubleInWords } from './picture.ts';
 import { printTroubleInWords } from './print.ts';
+import { readyTroubleInWords } from './ready.ts';
 import { trueTroubleInWords } from './true.ts';
 import { scaleTroubleInWords, useTroubleInWords } from './use.ts';
 
@@ -25,6 +33,7 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<PrintTrouble>(trouble, PRINT)) return printTroubleInWords(trouble);
   if (isOf<CalibrateTrouble>(trouble, CALIBRATE)) return calibrateTroubleInWords(trouble);
   if (isOf<ProfileTrouble>(trouble, PROFILE)) return profileTroubleInWords(trouble);
+  if (isOf<ReadyTrouble>(trouble, READY)) return readyTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
 }
 
@@ -84,6 +93,8 @@ const CONTAINER: Kinds<ContainerTrouble> = {
   'other-picture': true,
   'in-entry': true,
 };
+
+const READY: Kinds<ReadyTrouble> = { 'nothing-to-prick': true, 'no-size': true };
 
 const PRINT: Kinds<PrintTrouble> = {
   'print-scale-unknown': true,
