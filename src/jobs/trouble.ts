@@ -2,7 +2,6 @@ import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
-import type { ProfileTrouble } from './calibrate/profile.ts';
 import type { PictureTrouble } from './picture.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
@@ -58,3 +57,6 @@ export type ReadyTrouble =
   | { readonly kind: 'nothing-to-prick' }
   /** With what tracing said of the scale, in words. */
   | { readonly kind: 'no-size'; readonly said: readonly string[] };
+
+/** Why a file is no printer profile. */
+export type ProfileTrouble = { readonly kind: 'not-a-profile' };

@@ -3,9 +3,7 @@ import { type PrinterProfile, printerProfileSchema } from '#paper/calibrate/prof
 import type { JsonTrouble } from '#pattern/json/parse.ts';
 import { parseJson } from '#pattern/json/parse.ts';
 import { decodeUtf8 } from '#pattern/utf8.ts';
-
-/** Why a file is no printer profile. */
-export type ProfileTrouble = { readonly kind: 'not-a-profile' };
+import type { ProfileTrouble } from '../trouble.ts';
 
 const LIMITS = { length: 10_000, values: 100, depth: 4 };
 

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import type { Ready } from '../ready/ready.ts';
+import type { Finding } from '#craft/look/finding.ts';
+import type { Pattern } from '#pattern/pattern.ts';
 import { lookResult, toLookResult } from './look.ts';
-import { trueResult } from './true.ts';
+import { type TrueResult, trueResult } from './true.ts';
 
 /** What `pinlight ready --json` prints. */
 export const readyResult = z.strictObject({
@@ -14,7 +15,14 @@ export const readyResult = z.strictObject({
 
 export type ReadyResult = z.infer<typeof readyResult>;
 
-export const toReadyResult = ({ files, findings, trued, weighed }: Ready): ReadyResult => ({
+interface Made {
+  readonly files: readonly { readonly name: string }[];
+  readonly findings: readonly Finding[];
+  readonly trued: { readonly pattern: Pattern; readonly result: TrueResult };
+  readonly weighed: { readonly pattern: Pattern; readonly leftOut: readonly unknown[] };
+}
+
+export const toReadyResult = ({ files, findings, trued, weighed }: Made): ReadyResult => ({
   files: files.map(({ name }) => name),
   pins: weighed.pattern.pins.length,
   leftOut: weighed.leftOut.length,

@@ -1,6 +1,6 @@
 import type { ScaleCause } from '#paper/calibrate/cause.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
-import type { ProfileTrouble } from '../calibrate/profile.ts';
+import type { ProfileTrouble } from '../trouble.ts';
 
 /** Why readings of a calibration sheet cannot be used, and what to do next. */
 export function calibrateTroubleInWords(trouble: CalibrateTrouble): string {

@@ -1,18 +1,23 @@
 import type { PaperSize } from '#base/units/paper.ts';
 import type { Finding } from '#craft/look/finding.ts';
 import type { SummarySection } from '#paper/sheet/summary.ts';
-import type { Pin } from '#pattern/pattern.ts';
-import type { Trued } from '../true/straighten.ts';
+import type { Pattern, Pin } from '#pattern/pattern.ts';
+import type { TrueResult } from '../results/true.ts';
 import { doubtInWords } from './doubt.ts';
 import { findingsCountInWords } from './look.ts';
 import { countInWords, listInWords, numberInWords } from './number.ts';
 import { structuresInWords } from './true.ts';
 
+interface TruedPattern {
+  readonly pattern: Pattern;
+  readonly result: TrueResult;
+}
+
 /** What the summary tells of. */
 export interface SummaryOf {
   readonly input: { readonly notes: readonly string[] };
   readonly weighed: { readonly pattern: { readonly pins: readonly Pin[] }; readonly leftOut: readonly Pin[] };
-  readonly trued: Trued;
+  readonly trued: TruedPattern;
   readonly findings: readonly Finding[];
   readonly through: { readonly sheets: readonly unknown[]; readonly notes: readonly string[] };
   readonly paper: PaperSize;
@@ -74,7 +79,7 @@ const reasonsOf = ({ doubt }: Pin): string =>
     ? 'it is not clear'
     : `it ${listInWords(doubt.map((one) => doubtInWords[one]))}`;
 
-function movedText({ result }: Trued): string[] {
+function movedText({ result }: TruedPattern): string[] {
   const { pins, structures, moved } = result;
   if (structures.length === 0) return ['Nothing regular was found, so that no pin was moved.'];
   const held = pins.filter(({ structure }) => structure !== null).length;
@@ -92,7 +97,7 @@ function movedText({ result }: Trued): string[] {
   ];
 }
 
-function proposedSection({ result }: Trued): SummarySection {
+function proposedSection({ result }: TruedPattern): SummarySection {
   const { missing, stray, pins } = result;
   return {
     heading: 'What is proposed, and not done',

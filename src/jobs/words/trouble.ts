@@ -2,10 +2,10 @@ import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
-import type { ProfileTrouble } from '../calibrate/profile.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type {
   FileTrouble,
+  ProfileTrouble,
   ReadyTrouble,
   ScaleTrouble,
   Trouble,
