@@ -12,6 +12,7 @@ export interface PrintFlags {
   readonly paper?: PaperSize;
   readonly film?: 'blue' | 'grey' | 'none';
   readonly preview?: string;
+  readonly markings?: 'drawn' | 'paper';
   readonly mark?: 'dot' | 'ring' | 'cross';
   readonly hole?: number;
   readonly margin?: number;

@@ -1,21 +1,26 @@
+import type { Progress } from '#base/progress.ts';
 import { readProfile } from '#jobs/calibrate/profile.ts';
+import { paperUnderDots } from '#jobs/print/paper-picture.ts';
 import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { printPattern } from '#jobs/print/print.ts';
 import { toPrintResult } from '#jobs/results/print.ts';
 import { resultText } from '#jobs/results/text.ts';
 import { noCorrection } from '#paper/calibrate/correction.ts';
+import type { PatternWithPictures } from '#pattern/container.ts';
 import { openFonts } from '../files/fonts.ts';
 import { openPattern } from '../files/pattern.ts';
 import { sheetToPng } from '../files/raster.ts';
 import { readInput, STANDARD } from '../files/read.ts';
 import { sheetFiles } from '../files/sheets.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
+import { badOption } from '../options/bad-option.ts';
 import { needed } from '../options/needed.ts';
 import { lengthOf, oneOf, type PrintFlags, paper, wishOf } from '../options/print.ts';
 import { dpi } from '../options/scale.ts';
 import { list } from '../options/true.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse, Refused } from '../outcome/refused.ts';
+import { readPixels } from '../picture/pixels.ts';
 import { progressLine } from '../terminal/progress.ts';
 import { say } from '../terminal/say.ts';
 import type { AddVerb } from './verb.ts';
@@ -39,6 +44,11 @@ export const addPrint: AddVerb = (pinlight, leave) => {
       'the colour of the film: blue, grey or none',
       oneOf('--film', ['blue', 'grey', 'none']),
     )
+    .option(
+      '--markings <which>',
+      'as "drawn" from the pattern, or the "paper" itself: its picture, its markings brought to the pins',
+      oneOf('--markings', ['drawn', 'paper']),
+    )
     .option('--preview <file.png>', 'way "film": a picture of the sheet as it will look under the film')
     .option(
       '--mark <shape>',
@@ -57,7 +67,8 @@ export const addPrint: AddVerb = (pinlight, leave) => {
       const output = needed('-o', flags.output, 'a file such as sheets.pdf, to say where the sheets go');
       const wish = wishOf(flags);
       if (output === STANDARD && process.stdout.isTTY) throw new Refused({ kind: 'not-to-terminal' }, null);
-      const { pattern } = await openPattern(name);
+      const file = await openPattern(name);
+      const { pattern } = file;
       const printer =
         flags.printer === undefined
           ? null
@@ -68,8 +79,13 @@ export const addPrint: AddVerb = (pinlight, leave) => {
         correction: { x: printer.x, y: printer.y },
         inkSpread: printer.inkSpread,
       };
+      const picture = flags.markings === 'paper' ? await paperOf(file, name, line.progress) : null;
       const printed = orRefuse(
-        printPattern(pattern, { typeface, ...wish, ...corrected }, line.progress),
+        printPattern(
+          pattern,
+          { typeface, ...wish, ...corrected, ...(picture && { picture }) },
+          line.progress,
+        ),
         name,
       );
       const files = await sheetFiles(printed.sheets, output, flags.dpi, typeface, () =>
@@ -102,3 +118,18 @@ export const addPrint: AddVerb = (pinlight, leave) => {
       leave(EXIT.done);
     });
 };
+
+/** The picture that the pattern keeps of its paper, its markings brought to where the pins are. */
+async function paperOf({ pattern, pictures }: PatternWithPictures, name: string, progress: Progress) {
+  const bytes = pattern.paper && pictures.get(pattern.paper.entry);
+  const pixels = bytes && orRefuse(await readPixels(bytes), name);
+  const { width, height } = pattern.paper ?? { width: 0, height: 0 };
+  if (!pixels || pixels.width !== width || pixels.height !== height) {
+    badOption(
+      '--markings',
+      'paper',
+      'it only where the pattern keeps the picture of its paper, in a .pinlight file',
+    );
+  }
+  return paperUnderDots(pattern, pixels, progress);
+}
