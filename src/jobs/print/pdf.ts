@@ -1,4 +1,3 @@
-import { correctMarks } from '#paper/calibrate/apply.ts';
 import { noCorrection, type PrinterCorrection } from '#paper/calibrate/correction.ts';
 import { writePdf } from '#paper/pdf/write.ts';
 import type { Sheet } from '#paper/sheet/sheet.ts';
@@ -15,10 +14,10 @@ export function sheetsToPdf(
   pattern: Pattern | null,
   correction: PrinterCorrection = noCorrection,
 ): Promise<Uint8Array> {
-  const pages = sheets.map(({ paper, marks }) => ({ paper, marks: correctMarks(marks, paper, correction) }));
   const { maker, source } = pattern?.about ?? {};
-  return writePdf(pages, {
+  return writePdf(sheets, {
     typeface,
+    correction,
     meta: { title, ...(maker && { author: maker }), ...(source && { subject: source }) },
     attachments: pattern === null ? [] : [attachmentOf(pattern)],
   });
