@@ -68,8 +68,9 @@ export function guideMap(
       const places = pins.map((pin) => applyAffine(toMap, pin));
       const index = new PointIndex(places);
       const size = signSize(places, index);
+      const placer = new LabelPlacer(index, size / 2);
       return [
-        ...steps.flatMap((step) => rulerLines(typeface, step, places, new LabelPlacer(index, size / 2))),
+        ...steps.flatMap((step) => rulerLines(typeface, step, places, placer)),
         ...steps.flatMap(({ kind, passes }) =>
           passes.flatMap(({ order }) => order.flatMap((pin) => passSign(kind, places[pin]!, size))),
         ),
@@ -108,7 +109,8 @@ function rulerLines(
         const place = add(end, scale(out, way * far));
         return { x: place.x, y: place.y + 1.1 };
       });
-    const placed = placer.placeAtOneOf(number, [...beside(first, -1), ...beside(last, 1)]);
+    // A step of one line needs no number to find it by.
+    const placed = lines.length > 1 && placer.placeAtOneOf(number, [...beside(first, -1), ...beside(last, 1)]);
     return [
       { kind: 'stroke', role: 'note', path: segment(first, last), width: LEAST_LINE, colour: accent },
       ...(placed ? [placed] : []),
