@@ -110,7 +110,8 @@ function rulerLines(
         return { x: place.x, y: place.y + 1.1 };
       });
     // A step of one line needs no number to find it by.
-    const placed = lines.length > 1 && placer.placeAtOneOf(number, [...beside(first, -1), ...beside(last, 1)]);
+    const placed =
+      lines.length > 1 && placer.placeAtOneOf(number, [...beside(first, -1), ...beside(last, 1)]);
     return [
       { kind: 'stroke', role: 'note', path: segment(first, last), width: LEAST_LINE, colour: accent },
       ...(placed ? [placed] : []),

@@ -1,37 +1,52 @@
 import type { Box } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
-import type { InkMark } from '../drawing/mark.ts';
+import type { InkMark, Text } from '../drawing/mark.ts';
 import { type Path, rectangle, segment } from '../drawing/path.ts';
 import type { KeyEntry } from '../ink/pattern-ink.ts';
 import { textLine } from '../type/lettering.ts';
 import { hairline, lineStep, smallLetters } from '../type/style.ts';
 import type { Typeface } from '../type/typeface.ts';
 
-/** What tints and signs mean, in a strip of the sheet; entries that find no room there are counted at its end. */
+/** What tints and signs mean, in two lines of the sheet; entries that find no room there are counted at its end. */
 export function keyMarks(typeface: Typeface, entries: readonly KeyEntry[], strip: Box): InkMark[] {
-  const marks: InkMark[] = [];
-  const step = lineStep(smallLetters) + 0.4;
-  let [x, y] = [strip.left, strip.bottom - step - 0.6];
-  for (const [index, entry] of entries.entries()) {
+  const rows: { entry: KeyEntry; words: Text; x: number }[][] = [[]];
+  let x = strip.left;
+  for (const entry of entries) {
     const words = textLine(typeface, entry.words, smallLetters, { at: { x: 0, y: 0 } });
-    const width = SIGN + 1.4 + words.width + 4;
-    if (x > strip.left && x + width - 4 > strip.right) {
+    const width = SIGN + BESIDE + words.width;
+    if (x > strip.left && x + width > strip.right - COUNT) {
+      rows.push([]);
       x = strip.left;
-      y += step;
     }
-    if (y > strip.bottom) {
-      const more = `and ${entries.length - index} more`;
-      marks.push(
-        textLine(typeface, more, smallLetters, { at: { x: strip.right, y: y - step }, align: 'right' }),
-      );
-      break;
-    }
-    marks.push(...sign(entry, { x, y: y - 1.1 }), { ...words, at: { x: x + SIGN + 1.4, y } });
-    x += width;
+    rows.at(-1)!.push({ entry, words, x });
+    x += width + 4;
   }
-  return marks;
+  const shown = rows.slice(0, MOST_ROWS);
+  const left = rows.slice(MOST_ROWS).flat().length;
+  const step = lineStep(smallLetters) + 0.4;
+  const baseline = (row: number): number => strip.bottom - 0.6 - (shown.length - 1 - row) * step;
+  return [
+    ...shown.flatMap((row, k) =>
+      row.flatMap(({ entry, words, x }) => [
+        ...sign(entry, { x, y: baseline(k) - 1.1 }),
+        { ...words, at: { x: x + SIGN + BESIDE, y: baseline(k) } },
+      ]),
+    ),
+    ...(left
+      ? [
+          textLine(typeface, `+ ${left}`, smallLetters, {
+            at: { x: strip.right, y: baseline(1) },
+            align: 'right',
+          }),
+        ]
+      : []),
+  ];
 }
 
+const MOST_ROWS = 2;
+/** Room at the end of a row for the number of entries left out. */
+const COUNT = 8;
+const BESIDE = 1.4;
 const SIGN = 6;
 
 function sign({ sign: kind, colour }: KeyEntry, { x, y }: Point): InkMark[] {

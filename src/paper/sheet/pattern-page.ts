@@ -1,4 +1,4 @@
-import { type Box, boxHolds, growBox } from '#base/geometry/box.ts';
+import { type Box, boxHolds, boxOf, growBox } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
 import { boxOfMark } from '../drawing/box.ts';
@@ -57,6 +57,7 @@ export function patternPages(
     });
     const placed = (mark: InkMark): InkMark => moveMark(mark, tile.toPaper);
     const placer = new LabelPlacer(index, edition.holeReach);
+    if (tiled) for (const mark of others) for (const box of inkBoxes(mark)) placer.keepFree(box);
     const shown = crossesOn(tile, crosses);
     for (const cross of shown)
       placer.keepFree(
@@ -78,6 +79,13 @@ export function patternPages(
       ],
     };
   });
+}
+
+/** Where a mark has ink: a long outline has it along its sides and not within them. */
+function inkBoxes(mark: InkMark): Box[] {
+  if (mark.kind !== 'stroke' || mark.role !== 'outline') return [boxOfMark(mark)];
+  const corners = mark.path.flatMap((step) => ('to' in step ? [step.to] : []));
+  return corners.map((corner, k) => growBox(boxOf([corner, corners[(k + 1) % corners.length]!]), mark.width));
 }
 
 /** A hole on the very edge of a window belongs to it. */
