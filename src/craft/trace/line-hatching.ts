@@ -1,7 +1,7 @@
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import type { PinLine } from './line.ts';
-import { greyAt, profileAlong, type Ruler } from './line-profile.ts';
+import { greyAt, type Looker, type Ruler } from './line-profile.ts';
 
 /** Hatching lies closer together than this many dot diameters. */
 const CLOSE = 2.6;
@@ -14,9 +14,10 @@ export function withoutHatching(
   picture: GreyPicture,
   holes: readonly PixelPoint[],
   lines: readonly PinLine[],
-  ruler: Ruler,
+  looker: Looker,
   contrast: number,
 ): PinLine[] {
+  const { ruler } = looker;
   const middles = new Middles(holes, lines, CLOSE * ruler.dot);
   return lines.filter((line) => {
     const a = holes[line.from]!;
@@ -26,7 +27,7 @@ export function withoutHatching(
     const across = meanAcross(picture, a, b, ruler);
     return [-1, 1].some((side) => {
       const offset = parallelAt(across, side, ruler, contrast);
-      if (offset === null || !isLine(picture, a, b, offset, ruler, contrast)) return true;
+      if (offset === null || !isLine(looker, a, b, offset, contrast)) return true;
       return middles.hasParallel(line, offset, 0.45 * ruler.dot);
     });
   });
@@ -38,7 +39,7 @@ function meanAcross(picture: GreyPicture, a: PixelPoint, b: PixelPoint, ruler: R
   const dx = b.column - a.column;
   const dy = b.row - a.row;
   const size = Math.hypot(dx, dy);
-  const steps = Math.max(8, Math.ceil(size / (2 * ruler.unit)));
+  const steps = Math.min(16, Math.max(8, Math.ceil(size / (2 * ruler.unit))));
   const across = new Float32Array(2 * reach + 1);
   for (let k = 0; k < steps; k++) {
     const t = 0.25 + (0.5 * (k + 0.5)) / steps;
@@ -55,7 +56,7 @@ function meanAcross(picture: GreyPicture, a: PixelPoint, b: PixelPoint, ruler: R
 function parallelAt(across: Float32Array, side: number, ruler: Ruler, contrast: number): number | null {
   const middle = across.length >> 1;
   const from = Math.ceil((0.7 * ruler.dot) / ruler.unit);
-  const sorted = Float32Array.from(across).sort();
+  const sorted = across.slice().sort();
   const paper = sorted[Math.floor(0.8 * sorted.length)]!;
   let best: number | null = null;
   for (let n = from; n <= middle; n++) {
@@ -70,14 +71,7 @@ function parallelAt(across: Float32Array, side: number, ruler: Ruler, contrast: 
 }
 
 /** Whether ink runs along most of the middle part of the way from `a` to `b`, moved to its left by `offset`. */
-function isLine(
-  picture: GreyPicture,
-  a: PixelPoint,
-  b: PixelPoint,
-  offset: number,
-  ruler: Ruler,
-  contrast: number,
-): boolean {
+function isLine(looker: Looker, a: PixelPoint, b: PixelPoint, offset: number, contrast: number): boolean {
   const dx = b.column - a.column;
   const dy = b.row - a.row;
   const size = Math.hypot(dx, dy);
@@ -85,7 +79,7 @@ function isLine(
     column: a.column + t * dx + (offset / size) * dy,
     row: a.row + t * dy - (offset / size) * dx,
   });
-  const seen = profileAlong(picture, at(0.25), at(0.75), ruler).contrast;
+  const seen = looker.along(at(0.25), at(0.75)).contrast;
   return seen.filter((step) => step >= contrast).length >= 0.5 * seen.length;
 }
 

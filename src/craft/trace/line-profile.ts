@@ -37,60 +37,60 @@ export interface Profile {
 }
 
 /**
- * Looks for a thin line along the straight way from one place to another, step by step. A step is dark only where it is
- * darker than BOTH its sides close by, so that the inside and the edge of a thick line count for nothing.
+ * Looks for thin lines. A step is dark only where it is darker than BOTH its sides close by, so that the inside and the
+ * edge of a thick line count for nothing.
  */
-export function profileAlong(picture: GreyPicture, from: PixelPoint, to: PixelPoint, ruler: Ruler): Profile {
-  const dx = to.column - from.column;
-  const dy = to.row - from.row;
-  const size = Math.hypot(dx, dy);
-  const count = Math.max(2, Math.ceil(size / ruler.unit) + 1);
-  const [stepX, stepY] = [dx / (count - 1), dy / (count - 1)];
-  const leftX = size === 0 ? 0 : (dy / size) * ruler.unit;
-  const leftY = size === 0 ? 0 : (-dx / size) * ruler.unit;
-  const rows = new Float32Array(count * ACROSS);
-  for (let k = 0; k < count; k++) {
-    acrossAt(picture, from.column + k * stepX, from.row + k * stepY, leftX, leftY, rows, k * ACROSS);
-  }
-  const profile: Profile = {
-    contrast: new Float32Array(count),
-    offset: new Float32Array(count),
-    grey: new Float32Array(count),
-  };
-  const mean = new Float32Array(ACROSS);
-  const step: Step = { contrast: 0, offset: 0, grey: 0 };
-  for (let k = 0; k < count; k++) {
-    // Three steps together even out the noise.
-    const before = Math.max(0, k - 1) * ACROSS;
-    const after = Math.min(count - 1, k + 1) * ACROSS;
-    for (let n = 0; n < ACROSS; n++) {
-      mean[n] = (rows[before + n]! + rows[k * ACROSS + n]! + rows[after + n]!) / 3;
-    }
-    judge(mean, ruler.unit, step);
-    profile.contrast[k] = step.contrast;
-    profile.offset[k] = step.offset;
-    profile.grey[k] = step.grey;
-  }
-  return profile;
-}
-
-/** Looks at single places along ways; it sees one place at a time and tells it in `step`. */
 export class Looker {
-  readonly step: Step = { contrast: 0, offset: 0, grey: 0 };
-  private readonly across = new Float32Array(ACROSS);
+  readonly ruler: Ruler;
   private readonly picture: GreyPicture;
-  private readonly unit: number;
+  private readonly step: Step = { contrast: 0, offset: 0, grey: 0 };
+  private readonly mean = new Float32Array(ACROSS);
+  /** Kept from one way to the next, since there are thousands. */
+  private rows = new Float32Array(64 * ACROSS);
 
   constructor(picture: GreyPicture, ruler: Ruler) {
     this.picture = picture;
-    this.unit = ruler.unit;
+    this.ruler = ruler;
   }
 
-  /** Looks at a place of a way that leads in the direction (`x`, `y`) of length 1. */
+  /** One place of a way that leads in the direction (`x`, `y`) of length 1. The next call changes what this one gave. */
   look(column: number, row: number, x: number, y: number): Step {
-    acrossAt(this.picture, column, row, y * this.unit, -x * this.unit, this.across, 0);
-    judge(this.across, this.unit, this.step);
+    const { unit } = this.ruler;
+    acrossAt(this.picture, column, row, y * unit, -x * unit, this.mean, 0);
+    judge(this.mean, unit, this.step);
     return this.step;
+  }
+
+  /** The whole straight way from one place to another, step by step. */
+  along(from: PixelPoint, to: PixelPoint): Profile {
+    const { unit } = this.ruler;
+    const dx = to.column - from.column;
+    const dy = to.row - from.row;
+    const size = Math.hypot(dx, dy);
+    const count = Math.max(2, Math.ceil(size / unit) + 1);
+    if (count * ACROSS > this.rows.length) this.rows = new Float32Array(2 * count * ACROSS);
+    const { rows, mean, step } = this;
+    const [leftX, leftY] = size === 0 ? [0, 0] : [(dy / size) * unit, (-dx / size) * unit];
+    for (let k = 0; k < count; k++) {
+      const t = k / (count - 1);
+      acrossAt(this.picture, from.column + t * dx, from.row + t * dy, leftX, leftY, rows, k * ACROSS);
+    }
+    const contrast = new Float32Array(count);
+    const offset = new Float32Array(count);
+    const grey = new Float32Array(count);
+    for (let k = 0; k < count; k++) {
+      // Three steps together even out the noise.
+      const before = Math.max(0, k - 1) * ACROSS;
+      const after = Math.min(count - 1, k + 1) * ACROSS;
+      for (let n = 0; n < ACROSS; n++) {
+        mean[n] = (rows[before + n]! + rows[k * ACROSS + n]! + rows[after + n]!) / 3;
+      }
+      judge(mean, unit, step);
+      contrast[k] = step.contrast;
+      offset[k] = step.offset;
+      grey[k] = step.grey;
+    }
+    return { contrast, offset, grey };
   }
 }
 

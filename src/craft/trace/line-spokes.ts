@@ -1,7 +1,7 @@
 import KDBush from 'kdbush';
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
-import { greyAt, Looker, type Ruler } from './line-profile.ts';
+import { greyAt, type Looker, type Ruler } from './line-profile.ts';
 
 /** Directions that are looked into round a dot. */
 const DIRECTIONS = 72;
@@ -39,11 +39,11 @@ export class Follower {
   private readonly tree: KDBush;
   private readonly looker: Looker;
 
-  constructor(picture: GreyPicture, holes: readonly PixelPoint[], ruler: Ruler) {
+  constructor(picture: GreyPicture, holes: readonly PixelPoint[], looker: Looker) {
     this.picture = picture;
     this.holes = holes;
-    this.ruler = ruler;
-    this.looker = new Looker(picture, ruler);
+    this.ruler = looker.ruler;
+    this.looker = looker;
     this.tree = new KDBush(holes.length);
     for (const { column, row } of holes) this.tree.add(column, row);
     this.tree.finish();

@@ -1,9 +1,8 @@
 import type { PixelPoint } from '#base/geometry/point.ts';
-import type { GreyPicture } from '#base/picture/grey.ts';
 import type { PinLine, RoundHole } from './line.ts';
 import { medianOf } from './line-contrast.ts';
 import type { Pair } from './line-pairs.ts';
-import { type Looker, type Profile, profileAlong, type Ruler } from './line-profile.ts';
+import type { Looker, Profile, Ruler } from './line-profile.ts';
 
 /** Lines seen on less of their way than this are not told. */
 const LEAST_SEEN = 0.62;
@@ -11,33 +10,21 @@ const LEAST_SEEN = 0.62;
 const LEAST_GLIMPSED = 0.4;
 
 /** What is seen on the way between two dots, clear of the dots themselves. */
-export function profileBetween(
-  picture: GreyPicture,
-  holes: readonly RoundHole[],
-  [from, to]: Pair,
-  ruler: Ruler,
-): Profile {
-  const a = holes[from]!;
-  const b = holes[to]!;
+export function profileBetween(looker: Looker, a: RoundHole, b: RoundHole): Profile {
   const size = Math.hypot(b.column - a.column, b.row - a.row);
-  const rim = 0.12 * ruler.dot;
+  const rim = 0.12 * looker.ruler.dot;
   const start = Math.min(a.diameter / 2 + rim, 0.45 * size) / size;
   const end = 1 - Math.min(b.diameter / 2 + rim, 0.45 * size) / size;
   const at = (t: number): PixelPoint => ({
     column: a.column + t * (b.column - a.column),
     row: a.row + t * (b.row - a.row),
   });
-  return profileAlong(picture, at(start), at(end), ruler);
+  return looker.along(at(start), at(end));
 }
 
 /** A first look at every fifth step or so, which rules out most pairs. */
-export function glimpsed(
-  looker: Looker,
-  a: PixelPoint,
-  b: PixelPoint,
-  ruler: Ruler,
-  contrast: number,
-): boolean {
+export function glimpsed(looker: Looker, a: PixelPoint, b: PixelPoint, contrast: number): boolean {
+  const { ruler } = looker;
   const size = Math.hypot(b.column - a.column, b.row - a.row);
   const [x, y] = [(b.column - a.column) / size, (b.row - a.row) / size];
   const clear = 0.7 * ruler.dot;
@@ -57,7 +44,7 @@ export function lineOn([from, to]: Pair, way: Profile, contrast: number, ruler: 
   const seen: number[] = [];
   for (let k = 0; k < count; k++) if (way.contrast[k]! >= contrast) seen.push(k);
   if (seen.length < LEAST_GLIMPSED * count) return null;
-  const ink = medianOf(Float32Array.from(seen, (k) => way.grey[k]!));
+  const ink = medianOf(picked(seen, way.grey));
   // Ink on every side, as in the knot where a fan's lines meet or where a gimp crosses, says nothing either way.
   let blind = 0;
   for (let k = 0; k < count; k++) {
@@ -71,18 +58,19 @@ export function lineOn([from, to]: Pair, way: Profile, contrast: number, ruler: 
 
 /** How far beside the way a straight line runs, by step: through the medians of the two halves of what was seen. */
 function drift(seen: readonly number[], offset: Float32Array): (k: number) => number {
-  const middle = offset.length / 2;
-  const first = typical(seen.filter((k) => k < middle));
-  const second = typical(seen.filter((k) => k >= middle));
-  if (!first || !second) return () => (first ?? second)!.offset;
-  const slope = (second.offset - first.offset) / Math.max(1, second.k - first.k);
-  return (k) => first.offset + slope * (k - first.k);
-
-  function typical(half: readonly number[]): { k: number; offset: number } | null {
-    if (half.length === 0) return null;
-    return {
-      k: medianOf(Float32Array.from(half)),
-      offset: medianOf(Float32Array.from(half, (k) => offset[k]!)),
-    };
+  const split = seen.findIndex((k) => k >= offset.length / 2);
+  const [left, right] = split < 0 ? [seen, []] : [seen.slice(0, split), seen.slice(split)];
+  if (left.length === 0 || right.length === 0) {
+    const only = medianOf(picked(seen, offset));
+    return () => only;
   }
+  const [from, to] = [left[left.length >> 1]!, right[right.length >> 1]!];
+  const [first, second] = [medianOf(picked(left, offset)), medianOf(picked(right, offset))];
+  return (k) => first + ((second - first) / (to - from)) * (k - from);
+}
+
+function picked(steps: readonly number[], values: Float32Array): Float32Array {
+  const chosen = new Float32Array(steps.length);
+  for (let n = 0; n < chosen.length; n++) chosen[n] = values[steps[n]!]!;
+  return chosen;
 }

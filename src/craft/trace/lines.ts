@@ -19,11 +19,11 @@ export function findLines(picture: GreyPicture, holes: readonly RoundHole[]): Pi
   if (holes.length < 2) return [];
   const ruler = rulerFor(medianOf(Float32Array.from(holes, (hole) => hole.diameter)));
   const looker = new Looker(picture, ruler);
-  const follower = new Follower(picture, holes, ruler);
+  const follower = new Follower(picture, holes, looker);
   const neighbours = neighbourPairs(holes);
   const near = neighbours
     .filter(([from, to]) => !follower.isBlocked(from, to))
-    .map((pair) => ({ pair, way: profileBetween(picture, holes, pair, ruler) }));
+    .map((pair) => ({ pair, way: profileBetween(looker, holes[pair[0]]!, holes[pair[1]]!) }));
   const contrast = lineContrast(
     near.map(({ way }) => way),
     dotContrast(picture, holes, ruler),
@@ -36,8 +36,8 @@ export function findLines(picture: GreyPicture, holes: readonly RoundHole[]): Pi
     const key = from * holes.length + to;
     if (known.has(key)) return;
     known.add(key);
-    if (!glimpsed(looker, holes[from]!, holes[to]!, ruler, contrast) || follower.isBlocked(from, to)) return;
-    const line = lineOn(pair, profileBetween(picture, holes, pair, ruler), contrast, ruler);
+    if (!glimpsed(looker, holes[from]!, holes[to]!, contrast) || follower.isBlocked(from, to)) return;
+    const line = lineOn(pair, profileBetween(looker, holes[from]!, holes[to]!), contrast, ruler);
     if (line) found.push(line);
   };
   for (const pair of pairsOnceRemoved(holes.length, neighbours)) consider(pair);
@@ -50,7 +50,7 @@ export function findLines(picture: GreyPicture, holes: readonly RoundHole[]): Pi
     }
   });
   const lines = withoutEchoes(holes, found);
-  return withoutHatching(picture, holes, lines, ruler, contrast).sort(
+  return withoutHatching(picture, holes, lines, looker, contrast).sort(
     (a, b) => a.from - b.from || a.to - b.to,
   );
 }
