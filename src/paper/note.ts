@@ -4,7 +4,12 @@ export type PaperNote =
   | { readonly kind: 'seam-near-holes'; readonly pins: readonly string[] }
   | { readonly kind: 'letters-missing'; readonly letters: readonly string[] }
   | { readonly kind: 'scale-not-proved' }
-  | { readonly kind: 'tint-changed'; readonly area: string; readonly from: string; readonly to: string }
+  | {
+      readonly kind: 'tint-changed';
+      readonly areas: readonly string[];
+      readonly from: string;
+      readonly to: string;
+    }
   | { readonly kind: 'not-expressed'; readonly writer: string; readonly what: string }
-  | { readonly kind: 'mark-without-pin'; readonly mark: string }
-  | { readonly kind: 'label-left-out'; readonly label: string };
+  | { readonly kind: 'marks-without-pin'; readonly marks: readonly string[] }
+  | { readonly kind: 'labels-left-out'; readonly labels: readonly string[] };

@@ -1,6 +1,6 @@
 import type { PaperNote } from '#paper/note.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
-import { quoted, visible } from './quoted.ts';
+import { visible } from './quoted.ts';
 
 /** A note in words: what was noticed, and what to do about it. */
 export function paperNoteInWords(note: PaperNote): string {
@@ -14,13 +14,13 @@ export function paperNoteInWords(note: PaperNote): string {
     case 'scale-not-proved':
       return 'Nothing vouches for the size of this pattern. Measure a known distance on the first print before pricking.';
     case 'tint-changed':
-      return `The tint ${note.from} of area ${visible(note.area)} would be lost under the film; ${note.to} is printed instead.`;
+      return `The tint ${note.from} of ${count(note.areas.length, 'area', 'areas')} would be lost under the film; ${note.to} is printed instead.`;
     case 'not-expressed':
       return `${note.writer} cannot show ${note.what}.`;
-    case 'mark-without-pin':
-      return `The mark or area ${visible(note.mark)} names a pin that is not in the pattern, so it is not drawn.`;
-    case 'label-left-out':
-      return `There was no free place for the words ${quoted(note.label)}, so they are not printed.`;
+    case 'marks-without-pin':
+      return `${count(note.marks.length, 'mark or area names', 'marks or areas name')} a pin that is not in the pattern, so ${note.marks.length === 1 ? 'it is' : 'they are'} not drawn: ${some(note.marks)}.`;
+    case 'labels-left-out':
+      return `There was no free place for ${count(note.labels.length, 'word or number', 'words or numbers')} on the pattern, so ${note.labels.length === 1 ? 'it is' : 'they are'} not printed: ${some(note.labels)}.`;
   }
 }
 

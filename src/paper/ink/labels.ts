@@ -3,12 +3,13 @@ import type { Point } from '#base/geometry/point.ts';
 import type { PointIndex } from '#base/geometry/point-index.ts';
 import { boxOfMark } from '../drawing/box.ts';
 import type { Text } from '../drawing/mark.ts';
+import { TakenBoxes } from './taken-boxes.ts';
 
 /** Puts words where they hide no hole and no other words. */
 export class LabelPlacer {
   readonly #holes: PointIndex;
   readonly #reach: number;
-  readonly #taken: Box[] = [];
+  readonly #taken = new TakenBoxes();
 
   /** `reach` is how far the ink of a hole goes from its centre, mm. */
   constructor(holes: PointIndex, reach: number) {
@@ -18,7 +19,7 @@ export class LabelPlacer {
 
   /** No words will be put into this box. */
   keepFree(box: Box): void {
-    this.#taken.push(box);
+    this.#taken.add(box);
   }
 
   /** The text where it is, or at the nearest free place round it, or undefined where all are taken. */
@@ -26,7 +27,7 @@ export class LabelPlacer {
     for (const { x, y } of offsets) {
       const moved = { ...text, at: { x: text.at.x + x, y: text.at.y + y } };
       if (this.#isFree(moved)) {
-        this.#taken.push(boxOfMark(moved));
+        this.#taken.add(boxOfMark(moved));
         return moved;
       }
     }
@@ -38,7 +39,7 @@ export class LabelPlacer {
     for (const at of places) {
       const moved = { ...text, at };
       if (this.#isFree(moved)) {
-        this.#taken.push(boxOfMark(moved));
+        this.#taken.add(boxOfMark(moved));
         return moved;
       }
     }
@@ -47,10 +48,7 @@ export class LabelPlacer {
 
   #isFree(text: Text): boolean {
     const box = boxOfMark(text);
-    return (
-      this.#holes.inBox(growBox(box, this.#reach + CLEAR)).length === 0 &&
-      !this.#taken.some((other) => boxesOverlap(box, other))
-    );
+    return this.#holes.inBox(growBox(box, this.#reach + CLEAR)).length === 0 && !this.#taken.overlap(box);
   }
 }
 
@@ -66,6 +64,3 @@ const offsets: readonly Point[] = [
     })),
   ),
 ];
-
-export const boxesOverlap = (a: Box, b: Box): boolean =>
-  a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;

@@ -80,10 +80,12 @@ function drawAreas(pattern: Pattern, film: Film): DrawnAreas {
   const placeOf = placesOf(pattern);
   const drawn: DrawnAreas = { tints: [], named: [], key: [], notes: [] };
   const shown = new Map<Colour, Colour>();
+  const lost: string[] = [];
+  const changed = new Map<Colour, string[]>();
   for (const area of pattern.areas) {
     const corners = allPlaces(area.outline, placeOf);
     if (!corners) {
-      drawn.notes.push({ kind: 'mark-without-pin', mark: area.id });
+      lost.push(area.id);
       continue;
     }
     const path = polyline(corners, true);
@@ -94,12 +96,16 @@ function drawAreas(pattern: Pattern, film: Film): DrawnAreas {
       shown.set(wanted, colour);
       drawn.tints.push({ kind: 'fill', role: 'tint', path, colour });
       if (colour !== wanted && area.tint !== undefined && film !== noFilm) {
-        drawn.notes.push({ kind: 'tint-changed', area: area.id, from: wanted, to: colour });
+        changed.set(wanted, [...(changed.get(wanted) ?? []), area.id]);
       }
       addToKey(drawn.key, colour, area.stitch);
     }
     drawn.tints.push(outlineMark);
     drawn.named.push({ area, box: boxOfMarks([outlineMark]) });
+  }
+  if (lost.length) drawn.notes.push({ kind: 'marks-without-pin', marks: lost });
+  for (const [from, areas] of changed) {
+    drawn.notes.push({ kind: 'tint-changed', areas, from, to: shown.get(from)! });
   }
   return drawn;
 }
@@ -117,14 +123,16 @@ function drawMarks(
 ): { ink: InkMark[]; words: Text[]; notes: PaperNote[] } {
   const placeOf = placesOf(pattern);
   const drawn: { ink: InkMark[]; words: Text[]; notes: PaperNote[] } = { ink: [], words: [], notes: [] };
+  const lost: string[] = [];
   for (const mark of pattern.marks) {
     const marking = drawMarking(mark, placeOf, style);
-    if (!marking) drawn.notes.push({ kind: 'mark-without-pin', mark: mark.id });
+    if (!marking) lost.push(mark.id);
     else {
       drawn.ink.push(...marking.ink);
       drawn.words.push(...marking.words);
     }
   }
+  if (lost.length) drawn.notes.push({ kind: 'marks-without-pin', marks: lost });
   // Thick gimp lines first, so that the fine lines stay on top of them.
   drawn.ink.sort((one, other) => Number(other.role === 'gimp') - Number(one.role === 'gimp'));
   return drawn;
@@ -146,13 +154,13 @@ const areaNames = (named: DrawnAreas['named'], typeface: Typeface): Text[] =>
 
 function placeWords(placer: LabelPlacer, words: readonly Text[]): { words: Text[]; notes: PaperNote[] } {
   const placed: Text[] = [];
-  const notes: PaperNote[] = [];
+  const labels: string[] = [];
   for (const text of words) {
     const found = placer.place(text);
     if (found) placed.push(found);
-    else notes.push({ kind: 'label-left-out', label: text.text });
+    else labels.push(text.text);
   }
-  return { words: placed, notes };
+  return { words: placed, notes: labels.length ? [{ kind: 'labels-left-out', labels }] : [] };
 }
 
 const keyOfMarks = ({ marks }: Pattern): KeyEntry[] => {

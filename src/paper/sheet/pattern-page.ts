@@ -4,8 +4,9 @@ import { PointIndex } from '#base/geometry/point-index.ts';
 import { boxOfMark } from '../drawing/box.ts';
 import type { InkMark } from '../drawing/mark.ts';
 import { moveMark } from '../drawing/move.ts';
-import { boxesOverlap, LabelPlacer } from '../ink/labels.ts';
+import { LabelPlacer } from '../ink/labels.ts';
 import type { KeyEntry } from '../ink/pattern-ink.ts';
+import { boxesOverlap } from '../ink/taken-boxes.ts';
 import { CROSS_SIZE, crossesOn, type RegistrationCross, registrationCrosses } from '../tile/crosses.ts';
 import { edgeLabels, trimTicks } from '../tile/edges.ts';
 import type { Layout, Tile } from '../tile/layout.ts';
@@ -39,12 +40,13 @@ export function patternPages(
 ): Sheet[] {
   const index = new PointIndex(edition.places);
   const crosses = registrationCrosses(layout);
+  const boxes = edition.others.map(boxOfMark);
   return layout.tiles.map((tile, k) => {
     const tiled = layout.tiles.length > 1;
     const holes = edition.places.flatMap((at, pin) =>
       boxHolds(grown(tile), at) ? [edition.holes[pin]!] : [],
     );
-    const others = edition.others.filter((mark) => boxesOverlap(boxOfMark(mark), tile.window));
+    const others = edition.others.filter((_, mark) => boxesOverlap(boxes[mark]!, tile.window));
     const blank = edition.kind === 'dots' ? holes.length === 0 : holes.length + others.length === 0;
     const sheet = furniture(context, {
       kind: edition.kind,

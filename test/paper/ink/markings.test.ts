@@ -59,9 +59,20 @@ describe('markings', () => {
     );
     expect(markings).toEqual([]);
     expect(notes).toEqual([
-      { kind: 'mark-without-pin', mark: 'r' },
-      { kind: 'mark-without-pin', mark: 'm' },
+      { kind: 'marks-without-pin', marks: ['r'] },
+      { kind: 'marks-without-pin', marks: ['m'] },
     ]);
+  });
+
+  test('words for which the holes leave no place are left out with a note', () => {
+    const crowd = Array.from({ length: 1600 }, (_, k) => ({ id: `p${k}`, x: k % 40, y: Math.floor(k / 40) }));
+    const marks = [{ id: 't', kind: 'text', at: { x: 20, y: 20 }, text: 'Blossom', height: 4 } as const];
+    const { markings, notes } = drawPattern(
+      { ...pattern(marks), pins: crowd },
+      { typeface, hole: plainDots, spread: 0, film: noFilm, line: 0.2 },
+    );
+    expect(markings).toEqual([]);
+    expect(notes).toEqual([{ kind: 'labels-left-out', labels: ['Blossom'] }]);
   });
 
   test('the key names each tint once', () => {
