@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { lookOver } from '#craft/look/look-over.ts';
 import { rules } from '#craft/look/rules/index.ts';
@@ -17,6 +17,11 @@ const said = (rule: string, what: Inspection) => lookOver(what).filter((finding)
 
 it('every rule has cases and every table has its rule', () => {
   expect([...tables.keys()].sort()).toEqual(rules.map((rule) => rule.id).sort());
+});
+
+it('every rule has its line in docs/look.md', () => {
+  const page = readFileSync(new URL('../../../docs/look.md', import.meta.url), 'utf8');
+  for (const rule of rules) expect(page).toContain(`| \`${rule.id}\` |`);
 });
 
 it('a pattern with nothing amiss has no findings', () => {
