@@ -6,23 +6,27 @@ import type { Colour, InkMark } from '../drawing/mark.ts';
 import { rectangle } from '../drawing/path.ts';
 import type { PaperNote } from '../note.ts';
 import { white } from '../type/style.ts';
+import { pictureUnderFilm } from './film-picture.ts';
 import type { Sheet } from './sheet.ts';
 
 /**
  * How a complete sheet will look once film lies over its card: every colour inside the film's outline as it is seen
- * through the film. A picture of the paper is shown as it is, with a note, since its pixels are not ours to change.
+ * through the film. A picture that is still packed as JPEG is shown as it is, with a note.
  */
 export function filmPreview(sheet: Sheet, film: Film): { sheet: Sheet; notes: PaperNote[] } {
   const covered = boxOfMarks(sheet.marks.filter(({ role }) => role === 'outline'));
   const through = (colour: Colour): Colour => toHex(underFilm(parseHex(colour)!, film)) as Colour;
   const seen = (mark: InkMark): InkMark => {
-    if (mark.kind === 'image') return mark;
+    if (mark.kind === 'image') {
+      const { picture } = mark;
+      return picture.form === 'raster' ? { ...mark, picture: pictureUnderFilm(picture, film) } : mark;
+    }
     const { left, right, top, bottom } = boxOfMark(mark);
     const isUnder = boxHolds(covered, { x: (left + right) / 2, y: (top + bottom) / 2 });
     return isUnder ? { ...mark, colour: through(mark.colour) } : mark;
   };
   const ground: InkMark = { kind: 'fill', role: 'picture', path: rectangle(covered), colour: through(white) };
-  const hasPicture = sheet.marks.some(({ kind }) => kind === 'image');
+  const isPacked = sheet.marks.some((mark) => mark.kind === 'image' && mark.picture.form === 'jpeg');
   return {
     sheet: {
       ...sheet,
@@ -31,7 +35,7 @@ export function filmPreview(sheet: Sheet, film: Film): { sheet: Sheet; notes: Pa
       title: `${sheet.title}, seen under ${film.name} film`,
       marks: [ground, ...sheet.marks.map(seen)],
     },
-    notes: hasPicture
+    notes: isPacked
       ? [
           {
             kind: 'not-expressed',

@@ -10,7 +10,6 @@ export type SheetKind =
   | 'marking-guide'
   | 'complete'
   | 'pricking-guide'
-  | 'proof'
   | 'film-preview'
   | 'before-and-after'
   | 'summary'

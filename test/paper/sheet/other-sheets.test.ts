@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { blueFilm, greyFilm } from '#base/colour/film.ts';
-import { parseHex } from '#base/colour/srgb.ts';
+import { blueFilm, greyFilm, underFilm } from '#base/colour/film.ts';
+import { parseHex, toHex } from '#base/colour/srgb.ts';
 import { isTintVisible, lineContrast, WHITE_PAPER } from '#base/colour/visible.ts';
 import { distance } from '#base/geometry/point.ts';
 import { seededRandom } from '#base/random.ts';
+import type { Picture } from '#paper/drawing/mark.ts';
 import { GIMP_COLOUR } from '#paper/ink/pattern-ink.ts';
 import { films, stitchTints, tintUnder } from '#paper/ink/tints.ts';
 import { beforeAndAfterSheet } from '#paper/sheet/before-and-after.ts';
@@ -100,6 +101,40 @@ describe('tints and lines under film', () => {
     const changed = preview.marks.slice(1).filter((mark, k) => mark !== sheet.marks[k]);
     expect(changed.length).toBeGreaterThan(100);
     expect(changed.length).toBeLessThan(sheet.marks.length);
+  });
+});
+
+describe('a picture of the paper under film', () => {
+  const pixels = {
+    form: 'raster',
+    width: 2,
+    height: 1,
+    channels: 1,
+    bytes: new Uint8Array([0, 255]),
+  } as const;
+  const under = (picture: Picture) => {
+    const place = { a: 10, b: 0, c: 0, d: 10, e: 0, f: 0 };
+    return filmPreview(
+      print(stated(edging()), { way: 'film', picture: { picture, place } }).sheets[0]!,
+      blueFilm,
+    );
+  };
+
+  test('takes the colours that black and white take under it', () => {
+    const { sheet, notes } = under(pixels);
+    const image = sheet.marks.find((mark) => mark.kind === 'image');
+    if (image?.kind !== 'image') throw new Error('no picture');
+    const hex = (from: number): string =>
+      `#${[...image.picture.bytes.slice(from, from + 3)].map((byte) => byte.toString(16).padStart(2, '0')).join('')}`;
+    expect(image.picture.channels).toBe(3);
+    expect(hex(0)).toBe(toHex(underFilm(parseHex('#000000')!, blueFilm)));
+    expect(hex(3)).toBe(toHex(underFilm(parseHex('#ffffff')!, blueFilm)));
+    expect(notes).toEqual([]);
+  });
+
+  test('stays as it is, with a note, where it is packed', () => {
+    const { notes } = under({ ...pixels, form: 'jpeg' });
+    expect(notes).toMatchObject([{ kind: 'not-expressed' }]);
   });
 });
 
