@@ -52,8 +52,9 @@ export type TrueTrouble =
   | { readonly kind: 'unknown-part'; readonly part: string; readonly parts: readonly string[] }
   | { readonly kind: 'no-ground' };
 
-/** Why there is nothing to make ready. */
+/** Why a pattern cannot be worked on, though it can be read. */
 export type ReadyTrouble =
+  | { readonly kind: 'too-many-pins'; readonly count: number; readonly limit: number }
   | { readonly kind: 'nothing-to-prick' }
   /** With what tracing said of the scale, in words. */
   | { readonly kind: 'no-size'; readonly said: readonly string[] };

@@ -1,12 +1,12 @@
+import { openToWork } from '#jobs/open.ts';
 import { CONTAINER_ENDING, type PatternWithPictures, writeContainer } from '#pattern/container.ts';
-import { openPattern as open } from '#pattern/open.ts';
 import { writePattern } from '#pattern/write.ts';
 import { orRefuse } from '../outcome/refused.ts';
 import { readInput } from './read.ts';
 
 /** The pattern in a file, or on standard input for `-`. */
 export async function openPattern(name: string): Promise<PatternWithPictures> {
-  return orRefuse(open(await readInput(name)), name);
+  return orRefuse(openToWork(await readInput(name)), name);
 }
 
 /** A pattern as its file's name wants it: a container with the picture of the paper, or JSON alone without it. */

@@ -1,12 +1,12 @@
 import { resolve } from 'node:path';
 import { type PaperSize, paperNamed } from '#base/units/paper.ts';
+import { openToWork } from '#jobs/open.ts';
 import { makeReady, type ReadyInput } from '#jobs/ready/ready.ts';
 import { toReadyResult } from '#jobs/results/ready.ts';
 import { resultText } from '#jobs/results/text.ts';
 import { tracePicture } from '#jobs/trace/trace.ts';
 import { findingsCountInWords } from '#jobs/words/look.ts';
 import { SURE } from '#jobs/words/trace.ts';
-import { openPattern } from '#pattern/open.ts';
 import { refuseForeign, writeFolder } from '../files/folder.ts';
 import { openFonts } from '../files/fonts.ts';
 import { sheetToPng } from '../files/raster.ts';
@@ -101,7 +101,7 @@ export const addReady: AddVerb = (pinlight, leave) => {
 async function openInput(name: string, flags: ScaleFlags, { progress }: ProgressLine): Promise<ReadyInput> {
   const bytes = await readInput(name);
   const given = scaleGiven(flags);
-  if (mayBePattern(bytes)) return { ...orRefuse(openPattern(bytes), name), notes: [] };
+  if (mayBePattern(bytes)) return { ...orRefuse(openToWork(bytes), name), notes: [] };
   const picture = orRefuse(await readPicture(bytes, name), name);
   return orRefuse(tracePicture(picture, given, progress), name);
 }

@@ -94,7 +94,7 @@ const CONTAINER: Kinds<ContainerTrouble> = {
   'in-entry': true,
 };
 
-const READY: Kinds<ReadyTrouble> = { 'nothing-to-prick': true, 'no-size': true };
+const READY: Kinds<ReadyTrouble> = { 'too-many-pins': true, 'nothing-to-prick': true, 'no-size': true };
 
 const PRINT: Kinds<PrintTrouble> = {
   'print-scale-unknown': true,
