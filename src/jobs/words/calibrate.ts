@@ -1,6 +1,8 @@
 import type { ScaleCause } from '#paper/calibrate/cause.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+import type { ReadingTrouble } from '#paper/calibrate/readings.ts';
 import type { ProfileTrouble } from '../trouble.ts';
+import { lengthTroubleInWords } from './length.ts';
 
 /** Why readings of a calibration sheet cannot be used, and what to do next. */
 export function calibrateTroubleInWords(trouble: CalibrateTrouble): string {
@@ -43,3 +45,7 @@ const readingNames = {
   falling: 'the diagonal C',
   rising: 'the diagonal D',
 } as const;
+
+/** Why a typed reading was not understood. */
+export const readingTroubleInWords = ({ reading, why }: ReadingTrouble): string =>
+  `For ${readingNames[reading]}: ${lengthTroubleInWords(why)}`;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { LEAST_FACTOR, MOST_FACTOR } from './factors.ts';
+import type { PrinterCorrection } from './correction.ts';
+import { type CalibrationLengths, isVerified, LEAST_FACTOR, MOST_FACTOR } from './factors.ts';
 
 const text = z.string().trim().min(1).max(200);
 
@@ -29,3 +30,33 @@ export const printerProfileSchema = z.strictObject({
 });
 
 export type PrinterProfile = z.infer<typeof printerProfileSchema>;
+
+/** What a person says of a printer; the rest of its profile is measured. */
+export type ProfileNames = Pick<PrinterProfile, 'name' | 'use' | 'printer' | 'paper' | 'program' | 'date'>;
+
+/**
+ * The profile that the readings of a first print lead to; a second print has yet to verify it. Throws where a value
+ * is out of the schema's range.
+ */
+export const profileOf = (
+  names: ProfileNames,
+  { x, y, lean }: PrinterCorrection,
+  inkSpread: number,
+): PrinterProfile =>
+  printerProfileSchema.parse({
+    format: 'pinlight-printer',
+    version: 1,
+    ...names,
+    x,
+    y,
+    lean,
+    inkSpread,
+    verified: false,
+  });
+
+/** The profile after a second print, made with its correction on, was measured. */
+export const afterSecondPrint = (
+  profile: PrinterProfile,
+  nominal: CalibrationLengths,
+  measured: CalibrationLengths,
+): PrinterProfile => ({ ...profile, verified: isVerified(nominal, measured) });
