@@ -1,5 +1,6 @@
 import type { Progress } from '#base/progress.ts';
 import { done, type Result } from '#base/result.ts';
+import { type HandEffort, handEffort } from '#craft/route/effort.ts';
 import { handOrder } from '#craft/route/hand.ts';
 import { findRegularity } from '#craft/true/index.ts';
 import { films } from '#paper/ink/tints.ts';
@@ -24,6 +25,8 @@ export interface PrintedPattern {
   /** How each complete sheet will look under its film; none for pricking through. */
   readonly previews: readonly Sheet[];
   readonly notes: readonly string[];
+  /** What lies ahead of the hand that pricks it. */
+  readonly effort: HandEffort;
 }
 
 /** All sheets of a pattern for one way of pricking, with the guide that says in which order. */
@@ -42,5 +45,6 @@ export function printPattern(
     sheets,
     previews: previews.map(({ sheet }) => sheet),
     notes: [...notes, ...(previews[0]?.notes ?? [])].map(paperNoteInWords),
+    effort: handEffort(order),
   });
 }

@@ -1,9 +1,10 @@
 import type { PaperSize } from '#base/units/paper.ts';
 import type { Finding } from '#craft/look/finding.ts';
+import type { HandEffort } from '#craft/route/effort.ts';
 import type { SummarySection } from '#paper/sheet/summary.ts';
+import { doubtInWords } from '#pattern/doubt-words.ts';
 import type { Pattern, Pin } from '#pattern/pattern.ts';
 import type { TrueResult } from '../results/true.ts';
-import { doubtInWords } from './doubt.ts';
 import { findingsCountInWords } from './look.ts';
 import { countInWords, listInWords, numberInWords } from './number.ts';
 import { structuresInWords } from './true.ts';
@@ -19,7 +20,11 @@ export interface SummaryOf {
   readonly weighed: { readonly pattern: { readonly pins: readonly Pin[] }; readonly leftOut: readonly Pin[] };
   readonly trued: TruedPattern;
   readonly findings: readonly Finding[];
-  readonly through: { readonly sheets: readonly unknown[]; readonly notes: readonly string[] };
+  readonly through: {
+    readonly sheets: readonly unknown[];
+    readonly notes: readonly string[];
+    readonly effort: HandEffort;
+  };
   readonly paper: PaperSize;
 }
 
@@ -158,11 +163,15 @@ function nextSteps({ through, paper, findings }: SummaryOf): string[] {
     'Look at 02-before-and-after: is there a move or a proposal that you do not want?',
     'Choose your way: 04-prick-through.pdf, or 05-under-film.pdf.',
     `Print it on ${paper.name} at 100 % ("actual size"), and measure both rulers: 100 mm each.`,
-    'Prick in the order of the guide, which is the last sheet.',
+    `Prick in the order of the guide, which is the last sheet: ${effortInWords(through.effort)}.`,
     'Hold the card up to the light: a hole that was missed shows as a gap.',
     ...through.notes,
   ];
 }
+
+/** A pace of our own guess: each maker has her own. */
+const effortInWords = ({ holes, settings, minutes }: HandEffort): string =>
+  `${countInWords(holes, 'hole')}${settings > 0 ? `, ${countInWords(settings, 'line')} along a ruler` : ''}, roughly ${countInWords(minutes, 'minute')} without a rest`;
 
 function few(words: readonly string[]): { words: string }[] {
   const told = words.slice(0, MOST).map((one) => ({ words: one }));

@@ -101,7 +101,7 @@ describe('sentences', () => {
     const [alone] = lookOver(inspection({ pins }));
     expect(alone?.severity).toBe('warning');
     expect(alone?.sentence).toBe(
-      'Pin 8, at 27.5 mm across, 22.5 mm down, is in doubt: the dot is faint. Compare with the paper; keep it or take it out.',
+      'Pin 8, at 27.5 mm across, 22.5 mm down, is in doubt: it is faint. Compare with the paper; keep it or take it out.',
     );
     const [called] = lookOver(inspection({ pins }, { structureOf: pins.map(() => 'ground') }));
     expect(called?.severity).toBe('note');

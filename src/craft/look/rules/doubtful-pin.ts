@@ -1,4 +1,4 @@
-import type { Doubt } from '#pattern/pattern.ts';
+import { doubtInWords } from '#pattern/doubt-words.ts';
 import type { Finding } from '../finding.ts';
 import type { Rule } from '../rule.ts';
 import { sayPlace } from '../say.ts';
@@ -11,8 +11,8 @@ export const doubtfulPin: Rule = {
     const kindOf = new Map(regularity.structures.map(({ id, kind }) => [id, kind]));
     return pattern.pins.flatMap(({ x, y, confidence, doubt }, index): Finding[] => {
       if (confidence === undefined || confidence >= options.surePin) return [];
-      const why = doubt?.map((code) => DOUBT_WORDS[code]).join(', ');
-      const inDoubt = `Pin ${index + 1}, at ${sayPlace({ x, y }, pattern.unit)}, is in doubt${why ? `: ${why}` : ''}`;
+      const why = doubt?.map((code) => doubtInWords[code]).join(', ');
+      const inDoubt = `Pin ${index + 1}, at ${sayPlace({ x, y }, pattern.unit)}, is in doubt${why ? `: it ${why}` : ''}`;
       const structure = regularity.structureOf[index] ?? null;
       const called = structure !== null;
       const calledBy = called && kindOf.get(structure) === 'run' ? 'line or curve' : 'ground';
@@ -31,18 +31,4 @@ export const doubtfulPin: Rule = {
       ];
     });
   },
-};
-
-const DOUBT_WORDS: Readonly<Record<Doubt, string>> = {
-  faint: 'the dot is faint',
-  small: 'it is smaller than the others',
-  large: 'it is larger than the others',
-  oval: 'it is not round',
-  crossing: 'lines cross there',
-  'line-end': 'a line ends there',
-  'in-thick-line': 'it lies in a thick line',
-  'in-text': 'it may be part of a letter or number',
-  speck: 'it may be a speck',
-  touching: 'it touches its neighbour',
-  edge: 'it lies at the edge of the picture',
 };

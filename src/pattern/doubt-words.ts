@@ -1,6 +1,6 @@
-import type { Doubt } from '#pattern/pattern.ts';
+import type { Doubt } from './pattern.ts';
 
-/** Why a mark on the paper may be no pin, as part of a sentence: 'is faint'. */
+/** Why a mark on the paper may be no pin, as part of a sentence: 'is faint'. The one place that words doubts. */
 export const doubtInWords: Readonly<Record<Doubt, string>> = {
   faint: 'is faint',
   small: 'is smaller than the other dots',
