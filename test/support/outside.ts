@@ -6,7 +6,7 @@ import data from '../outside/data.json' with { type: 'json' };
 import tools from '../outside/tools.json' with { type: 'json' };
 
 type Tool = 'pdftotext' | 'qpdf' | 'mutool' | 'gs' | 'rsvg-convert' | 'gerbv' | 'paperconf' | 'unzip';
-type DataSet = 'dot-sheets' | 'png-suite' | 'go-pictures' | 'drill-file' | 'camera-files';
+type DataSet = 'dot-sheets' | 'png-suite' | 'go-pictures' | 'drill-file' | 'camera-files' | 'drilling-tour';
 
 /**
  * A group of tests that read with independent programs or from published data (both listed in `test/outside`).
