@@ -61,7 +61,7 @@ export function furniture(context: SheetContext, heading: SheetHeading): Furnitu
           left: room.left,
           top: room.bottom,
           right: safe.right,
-          bottom: room.bottom + KEY_HEIGHT,
+          bottom: room.bottom + KEY_HEIGHT - 1,
         },
   };
 }
@@ -78,7 +78,7 @@ export function originWords({ about }: SheetContext): string {
 /** Beside the ruler there is no room for words on small paper; the key then has a strip of its own above it. */
 const hasKeyBeside = (safe: Box): boolean => safe.right - safe.left > RULER_LENGTH + 60;
 
-const KEY_HEIGHT = 10;
+const KEY_HEIGHT = 11;
 const GAP = 1.6;
 const HEADER = 14.5;
 /** More lines than this would push the pattern off its own sheet; the whole text is in the attached pattern. */

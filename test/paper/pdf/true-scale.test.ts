@@ -3,6 +3,7 @@ import { type Box, growBox } from '#base/geometry/box.ts';
 import { distance, type Point } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
 import { seededRandom } from '#base/random.ts';
+import { rectangle } from '#paper/drawing/path.ts';
 import { writePdf } from '#paper/pdf/write.ts';
 import { roomOn } from '#paper/sheet/furniture.ts';
 import { RULER_LENGTH } from '#paper/sheet/ruler.ts';
@@ -48,6 +49,25 @@ describeWith(['pdftotext', 'mutool', 'gs'], 'holes and rulers as independent pro
       expectHoles(tile, blobs(seen, insideRoom(tile)));
       expectRulers(tile, blobs(seen, wholeSheet(tile)));
     }
+  });
+});
+
+// Measured the same way with ImageMagick's trim on pages of other writers: 1000 x 1000 pixels at +500 from the left.
+describeWith(['pdftotext', 'mutool', 'gs'], 'a square of 100 mm is 1000 pixels at 254 dpi', () => {
+  test.each(rasterisers)('in %s', async (program) => {
+    const path = rectangle({ left: 50, top: 100, right: 150, bottom: 200 });
+    const marks = [{ kind: 'fill', role: 'guide', path, colour: '#000000' } as const];
+    const pdf = await writePdf([{ paper: paper('A4'), marks }], { typeface, meta: { title: 'Square' } });
+    const seen = await rasterise(program, pdf, 1, 254, paper('A4'));
+    const found = blobs(seen, { left: 0, top: 0, right: 210, bottom: 297 });
+    expect(found).toHaveLength(1);
+    // One pixel of 0.1 mm on either side may be grey, where a page of 2100 x 2970 pixels was rounded up.
+    expect(Math.abs(found[0]!.width - 100)).toBeLessThan(0.101);
+    expect(Math.abs(found[0]!.height - 100)).toBeLessThan(0.101);
+    // PDFium's binding stretches the page by up to half a pixel: 0.1 % of an area.
+    expect(Math.abs(found[0]!.area - 10_000)).toBeLessThan(10);
+    expect(Math.abs(found[0]!.centre.x - 100)).toBeLessThan(0.02);
+    expect(Math.abs(found[0]!.centre.y - 150)).toBeLessThan(0.06);
   });
 });
 
