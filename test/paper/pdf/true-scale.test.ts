@@ -66,8 +66,9 @@ describeWith(['pdftotext', 'mutool', 'gs'], 'a square of 100 mm is 1000 pixels a
     expect(Math.abs(found[0]!.height - 100)).toBeLessThan(0.101);
     // PDFium's binding stretches the page by up to half a pixel: 0.1 % of an area.
     expect(Math.abs(found[0]!.area - 10_000)).toBeLessThan(10);
-    expect(Math.abs(found[0]!.centre.x - 100)).toBeLessThan(0.02);
-    expect(Math.abs(found[0]!.centre.y - 150)).toBeLessThan(0.06);
+    // Straight edges are snapped to whole pixels of 0.1 mm by some, so the middle may be half a pixel off.
+    expect(Math.abs(found[0]!.centre.x - 100)).toBeLessThan(0.051);
+    expect(Math.abs(found[0]!.centre.y - 150)).toBeLessThan(0.051);
   });
 });
 
