@@ -11,18 +11,15 @@ describe('pinlight print --markings paper', () => {
     expect((await pinlight(['trace', example, '-o', at('traced.pinlight')])).code).toBe(0);
     expect((await pinlight(['true', at('traced.pinlight'), '-o', at('trued.pinlight')])).code).toBe(0);
     const print = ['print', at('trued.pinlight'), '--way', 'film', '--paper', 'A4', '--dpi', '100'];
-    const run = await pinlight([...print, '--markings', 'paper', '-o', at('sheet.png')]);
-    expect(run.err).toMatch(/Print at 100 %/);
-    expect(run.code).toBe(0);
-    // The middle of the sheet is the paper of the scan, which is yellowed, and not the white of a new sheet.
-    const { data, info } = await sharp(at('sheet-complete-a1.png'))
-      .removeAlpha()
-      .raw()
-      .toBuffer({ resolveWithObject: true });
-    let yellowed = 0;
-    for (let k = 0; k < data.length; k += info.channels)
-      if (data[k]! > 180 && data[k]! - data[k + 2]! > 12) yellowed++;
-    expect(yellowed / (info.width * info.height)).toBeGreaterThan(0.1);
+    const paper = await pinlight([...print, '--markings', 'paper', '-o', at('paper.png')]);
+    expect(paper.err).toMatch(/Print at 100 %/);
+    expect(paper.code).toBe(0);
+    expect((await pinlight([...print, '--markings', 'drawn', '-o', at('drawn.png')])).code).toBe(0);
+    // The thick thread, the hatching and the words of the paper are more ink than the working lines alone,
+    const [withPaper, withLines] = [await sharesOf('paper'), await sharesOf('drawn')];
+    expect(withPaper.inked).toBeGreaterThan(1.15 * withLines.inked);
+    // and its yellowed ground is gone.
+    expect(withPaper.white).toBeGreaterThan(0.9);
   });
 
   test('says what is missing where the pattern keeps no picture', async () => {
@@ -33,3 +30,13 @@ describe('pinlight print --markings paper', () => {
     expect(run.err).toMatch(/keeps the picture of its paper/);
   });
 });
+
+/** How much of the first complete sheet is dark, and how much is white. */
+async function sharesOf(name: string): Promise<{ inked: number; white: number }> {
+  const grey = await sharp(at(`${name}-complete-a1.png`))
+    .greyscale()
+    .raw()
+    .toBuffer();
+  const share = (is: (value: number) => boolean) => grey.filter(is).length / grey.length;
+  return { inked: share((value) => value < 150), white: share((value) => value > 245) };
+}

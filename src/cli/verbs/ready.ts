@@ -1,4 +1,5 @@
 import { resolve } from 'node:path';
+import type { PixelPicture } from '#base/picture/warp.ts';
 import { type PaperSize, paperNamed } from '#base/units/paper.ts';
 import { openToWork } from '#jobs/open.ts';
 import { makeReady, type ReadyInput } from '#jobs/ready/ready.ts';
@@ -12,7 +13,7 @@ import { openFonts } from '../files/fonts.ts';
 import { sheetToPng } from '../files/raster.ts';
 import { readInput } from '../files/read.ts';
 import { writeStandard } from '../files/write.ts';
-import { type AboutFlags, addAboutOptions, saidOf } from '../options/about.ts';
+import { type AboutFlags, addAboutOptions, nameFromFile, saidOf } from '../options/about.ts';
 import { needed } from '../options/needed.ts';
 import { oneOf, paper } from '../options/print.ts';
 import { dpi, type ScaleFlags, scaleGiven, span } from '../options/scale.ts';
@@ -20,6 +21,7 @@ import { sure } from '../options/sure.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
 import { mayBePattern } from '../picture/kind.ts';
+import { readPixels } from '../picture/pixels.ts';
 import { readPicture } from '../picture/read.ts';
 import { nameInWords } from '../terminal/clean.ts';
 import { type ProgressLine, progressLine } from '../terminal/progress.ts';
@@ -31,6 +33,7 @@ interface ReadyFlags extends ScaleFlags, AboutFlags {
   readonly json?: true;
   readonly paper?: PaperSize;
   readonly film: 'blue' | 'grey' | 'none';
+  readonly markings: 'drawn' | 'paper';
   readonly sure: number;
 }
 
@@ -57,6 +60,12 @@ export const addReady: AddVerb = (pinlight, leave) => {
       'blue',
     )
     .option(
+      '--markings <which>',
+      'the "paper" itself, where its picture is at hand: its markings, brought to the pins; or lines "drawn" anew',
+      oneOf('--markings', ['drawn', 'paper']),
+      'paper',
+    )
+    .option(
       '--dpi <number>',
       'the dots an inch at which it was scanned, where the file does not say it rightly',
       dpi,
@@ -81,6 +90,8 @@ export const addReady: AddVerb = (pinlight, leave) => {
       paper: size,
       film: flags.film,
       sure: flags.sure,
+      markings: flags.markings,
+      toPixels,
       toPng: (sheet: Parameters<typeof sheetToPng>[0]) => sheetToPng(sheet, typeface, PICTURE_DPI),
     };
     const ready = orRefuse(await makeReady(input, wish, line.progress), name);
@@ -97,11 +108,17 @@ export const addReady: AddVerb = (pinlight, leave) => {
   });
 };
 
+async function toPixels(file: Uint8Array): Promise<PixelPicture | null> {
+  const pixels = await readPixels(file);
+  return pixels.ok ? pixels.value : null;
+}
+
 /** A picture is traced, a pattern is opened; what the file is shows in its first bytes. */
 async function openInput(name: string, flags: ScaleFlags, { progress }: ProgressLine): Promise<ReadyInput> {
   const bytes = await readInput(name);
   const given = scaleGiven(flags);
   if (mayBePattern(bytes)) return { ...orRefuse(openToWork(bytes), name), notes: [] };
   const picture = orRefuse(await readPicture(bytes, name), name);
-  return orRefuse(tracePicture(picture, given, progress), name);
+  const traced = orRefuse(tracePicture(picture, given, progress), name);
+  return { ...traced, pattern: saidOf(traced.pattern, { name: nameFromFile(name) }) };
 }

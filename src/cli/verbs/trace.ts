@@ -3,7 +3,7 @@ import { tracePicture } from '#jobs/trace/trace.ts';
 import { patternBytes } from '../files/pattern.ts';
 import { readInput, STANDARD } from '../files/read.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
-import { type AboutFlags, addAboutOptions, saidOf } from '../options/about.ts';
+import { type AboutFlags, addAboutOptions, nameFromFile, saidOf } from '../options/about.ts';
 import { dpi, type ScaleFlags, scaleGiven, span } from '../options/scale.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
@@ -50,7 +50,7 @@ export const addTrace: AddVerb = (pinlight, leave) => {
     const picture = orRefuse(await readPicture(await readInput(name), name), name);
     const line = progressLine();
     const found = orRefuse(tracePicture(picture, given, line.progress), name);
-    const traced = { ...found, pattern: saidOf(found.pattern, flags) };
+    const traced = { ...found, pattern: saidOf(found.pattern, { name: nameFromFile(name), ...flags }) };
     line.clear();
     const output = flags.output ?? (flags.json ? null : STANDARD);
     if (output !== null) await writeWhole(output, patternBytes(traced, output), [name]);

@@ -3,6 +3,7 @@ import { type Box, boxOf, growBox } from '#base/geometry/box.ts';
 import type { PixelPicture } from '#base/picture/warp.ts';
 import { warp } from '#base/picture/warp.ts';
 import type { WarpControl } from '#base/picture/warp-mesh.ts';
+import { whitenGround } from '#base/picture/whiten.ts';
 import type { Progress } from '#base/progress.ts';
 import { MM_PER_INCH } from '#base/units/length.ts';
 import type { PrintOptions } from '#paper/sheet/options.ts';
@@ -15,7 +16,7 @@ const MOST_DPI = 300;
 
 /**
  * The paper's own picture, to be printed under exact dots: warped so that its markings go with the pins wherever
- * straightening moved these, and no larger than the pins with a margin round them. Null where the pattern was not traced
+ * straightening moved these, on white paper, and no larger than the pins with a margin round them. Null where the pattern was not traced
  * from a picture or has no pins. `pixels` is that picture as a person sees it upright; throws where its size is another.
  */
 export function paperUnderDots(
@@ -31,7 +32,7 @@ export function paperUnderDots(
   const dpi = Math.min(MOST_DPI, MM_PER_INCH / Math.sqrt(Math.abs(determinant(paper.toPattern))));
   const box = growBox(boxOf(pins), MARGIN);
   const warped = warp(pixels, controlsOf(paper, pins), paper.toPattern, { box, dpi }, progress);
-  return { picture: { form: 'raster', ...warped }, place: placeOf(box, dpi) };
+  return { picture: { form: 'raster', ...whitenGround(warped) }, place: placeOf(box, dpi) };
 }
 
 /** Each pin that was measured on the paper: where it stood there, in pixels, and where it stands now. */

@@ -1,3 +1,4 @@
+import type { PixelPicture } from '#base/picture/warp.ts';
 import type { Progress } from '#base/progress.ts';
 import { done, failed, type Result } from '#base/result.ts';
 import type { PaperSize } from '#base/units/paper.ts';
@@ -10,6 +11,7 @@ import type { Typeface } from '#paper/type/typeface.ts';
 import type { PatternWithPictures } from '#pattern/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { look } from '../look.ts';
+import { paperUnderDots } from '../print/paper-picture.ts';
 import { sheetsToPdf } from '../print/pdf.ts';
 import { type PrintedPattern, printPattern } from '../print/print.ts';
 import { revisionOf } from '../print/revision.ts';
@@ -32,6 +34,10 @@ export interface ReadyWish {
   readonly film: 'blue' | 'grey' | 'none';
   /** Marks found with less confidence are left out. */
   readonly sure: number;
+  /** Whether markings are drawn from the pattern, or are the paper's own where its picture is at hand. */
+  readonly markings: 'drawn' | 'paper';
+  /** The pixels of a picture file; null where they cannot be read. */
+  readonly toPixels: (file: Uint8Array) => Promise<PixelPicture | null>;
   /** Makes a PNG picture of a sheet. */
   readonly toPng: (sheet: Sheet) => Promise<Uint8Array>;
 }
@@ -58,9 +64,11 @@ export async function makeReady(
   const { pattern } = trued.value;
   const { findings, regularity } = look(pattern, progress);
   const { typeface, paper, film } = wish;
-  const through = printPattern(pattern, { typeface, paper, way: 'through', regularity }, progress);
+  const picture = await paperPicture({ ...input, pattern }, wish, progress);
+  const usual = { typeface, paper, regularity, ...(picture && { picture }) };
+  const through = printPattern(pattern, { ...usual, way: 'through' }, progress);
   if (!through.ok) return through;
-  const under = printPattern(pattern, { typeface, paper, way: 'film', film, regularity }, progress);
+  const under = printPattern(pattern, { ...usual, way: 'film', film }, progress);
   if (!under.ok) return under;
 
   const context = contextOf(pattern, typeface);
@@ -94,6 +102,19 @@ export async function makeReady(
       },
     }),
   });
+}
+
+/** The paper's own picture under exact dots; null where it is not wanted or not at hand. */
+async function paperPicture(
+  { pattern, pictures }: PatternWithPictures,
+  { markings, toPixels }: ReadyWish,
+  progress: Progress,
+) {
+  const file = pattern.paper && pictures.get(pattern.paper.entry);
+  if (!file || markings === 'drawn') return null;
+  const pixels = await toPixels(file);
+  const fits = pixels?.width === pattern.paper?.width && pixels?.height === pattern.paper?.height;
+  return pixels && fits ? paperUnderDots(pattern, pixels, progress) : null;
 }
 
 const pdfOf = sheetsToPdf;
