@@ -31,7 +31,7 @@ export interface Survey {
 const ENOUGH = 5;
 /** A dot with less rim than this to be seen, and with less darkness standing out, is drowned. */
 const LEAST_RIM = 0.22;
-const LEAST_BULGE = 0.4;
+const LEAST_BULGE = 0.25;
 
 /** All places that look at all like a dot of the given diameter (pixels). */
 export function survey(picture: GreyPicture, diameter: number, progress: Progress): Survey {

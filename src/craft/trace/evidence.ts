@@ -18,6 +18,7 @@ export interface Evidence {
   readonly between: number;
   readonly onward: number;
   readonly spacing: number;
+  readonly crowded: number;
   readonly lettering: number;
 }
 
@@ -50,6 +51,7 @@ export function evidenceOf(
     between: regularity.between,
     onward: regularity.onward,
     spacing: regularity.spacing,
+    crowded: clamp((2 - regularity.apart) / 1.4, 0, 1),
     lettering: Math.min(letters, 5) / 5,
   };
 }

@@ -39,7 +39,7 @@ export interface TraceOptions {
 }
 
 /** Candidates less likely than this are not worth a look. */
-const WORTH = 0.3;
+const WORTH = 0.2;
 
 /** Finds the pins of a paper pattern or an old pricked card. */
 export function findHoles(picture: GreyPicture, options: TraceOptions = {}): TracedHoles {
@@ -49,11 +49,7 @@ export function findHoles(picture: GreyPicture, options: TraceOptions = {}): Tra
   if (!size) return { holes: [], dotDiameter: 0, kind: 'printed', notes: ['no-dots'] };
   const seen = survey(picture, size.diameter, progress);
   progress('judge the dots', 0.9);
-  const judged = withoutOverlaps(
-    judgeCandidates(seen, size.diameter),
-    ({ confidence }) => confidence,
-    size.diameter,
-  );
+  const judged = withoutOverlaps(judgeCandidates(seen, size.diameter), size.diameter);
   const holes: TracedHole[] = [];
   for (const { candidate, confidence, evidence } of judged) {
     if (confidence < WORTH) continue;
@@ -80,36 +76,42 @@ export interface Judged {
 }
 
 /**
- * Judges each candidate twice: by itself, then beside what the clear ones tell of the page.
- * Candidates that overlap are all still there.
+ * Judges each candidate by itself, and then beside what the clear ones tell of the page. Candidates that overlap
+ * are all still there.
  */
 export function judgeCandidates(seen: Survey, diameter: number): Judged[] {
-  const neutral = { between: 0, onward: 0, spacing: 0 };
+  const neutral = { between: 0, onward: 0, spacing: 0, apart: 3 };
   const usual = { size: 1, depth: 0.9 };
-  const alone = seen.candidates.map((candidate) => ({
-    candidate,
-    likely: confidenceAlone(evidenceOf(candidate, usual, neutral, 0)),
-  }));
-  const clear = withoutOverlaps(alone, ({ likely }) => likely, diameter).filter(({ likely }) => likely > 0.5);
+  const alone = seen.candidates.map((candidate): Judged => {
+    const evidence = evidenceOf(candidate, usual, neutral, 0);
+    return { candidate, evidence, confidence: confidenceAlone(evidence) };
+  });
+  return judgeAmong(seen, alone, diameter);
+}
+
+function judgeAmong(seen: Survey, before: readonly Judged[], diameter: number): Judged[] {
+  const clear = withoutOverlaps(before, diameter).filter(({ confidence }) => confidence > 0.5);
   const page = pageDots(clear.map(({ candidate }) => candidate));
-  const pins = clear.map(({ candidate }) => candidate);
-  const regularity = regularityOf(seen.candidates, pins, diameter);
-  const lines = linesOf(seen, alone, diameter);
-  return seen.candidates.map((candidate, index) => {
+  const regularity = regularityOf(before.map(placed), clear.map(placed), diameter);
+  const lines = linesOf(seen, before, diameter);
+  return before.map(({ candidate }, index) => {
     const letters = lettersAt(lines, candidate.column / seen.factor, candidate.row / seen.factor);
     const evidence = evidenceOf(candidate, page, regularity[index]!, letters);
     return { candidate, evidence, confidence: confidenceAmong(evidence) };
   });
 }
 
-function linesOf(
-  seen: Survey,
-  alone: readonly { candidate: Candidate; likely: number }[],
-  diameter: number,
-): LetteringLine[] {
+const placed = ({ candidate, confidence }: Judged) => ({
+  column: candidate.column,
+  row: candidate.row,
+  likely: confidence,
+});
+
+function linesOf(seen: Survey, judged: readonly Judged[], diameter: number): LetteringLine[] {
   const pins = new Uint16Array(seen.regions.length);
-  for (const { candidate, likely } of alone)
-    if (likely > 0.7 && candidate.region >= 0) pins[candidate.region]!++;
+  for (const { candidate, confidence } of judged) {
+    if (confidence > 0.7 && candidate.region >= 0) pins[candidate.region]!++;
+  }
   return letteringLines(seen.regions, diameter / seen.factor, (region) => pins[region]!);
 }
 
@@ -126,15 +128,12 @@ const median = (values: number[]): number => values.sort((a, b) => a - b)[values
 /** Two pins never stand closer than this many dot diameters. */
 const APART = 0.65;
 
-function withoutOverlaps<Item extends { readonly candidate: Candidate }>(
-  items: readonly Item[],
-  worth: (item: Item) => number,
-  diameter: number,
-): Item[] {
+/** Of candidates that overlap only the likeliest stays. */
+function withoutOverlaps(items: readonly Judged[], diameter: number): Judged[] {
   const side = APART * diameter;
   const cells = new Map<number, Candidate[]>();
-  const kept: Item[] = [];
-  for (const item of [...items].sort((a, b) => worth(b) - worth(a))) {
+  const kept: Judged[] = [];
+  for (const item of [...items].sort((a, b) => b.confidence - a.confidence)) {
     const { column, row } = item.candidate;
     const x = Math.floor(column / side);
     const y = Math.floor(row / side);

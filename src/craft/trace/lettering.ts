@@ -91,7 +91,7 @@ function rowsOf(letters: readonly Letter[]): LetteringLine[] {
   }
   return lines.filter(
     (line) =>
-      line.letters >= 3 && line.pins <= 0.3 * line.letters && line.bars <= 0.5 * line.letters && isLong(line),
+      line.letters >= 3 && line.pins <= 0.5 * line.letters && line.bars <= 0.5 * line.letters && isLong(line),
   );
 }
 

@@ -6,11 +6,15 @@ export interface Regularity {
   readonly onward: number;
   /** How alike its distances to the nearest two neighbours and theirs are, as a ratio 0 to 1. */
   readonly spacing: number;
+  /** Distance to the nearest likelier pin, in dot diameters; 3 where none is nearer. */
+  readonly apart: number;
 }
 
 interface Place {
   readonly column: number;
   readonly row: number;
+  /** How likely it is a pin, by itself. */
+  readonly likely: number;
 }
 
 /** How many of the nearest pins are looked at. */
@@ -28,7 +32,8 @@ export function regularityOf(places: readonly Place[], pins: readonly Place[], a
     if (list) list.push(pin);
     else cells.set(cell, [pin]);
   });
-  return places.map(({ column, row }) => {
+  return places.map(({ column, row, likely }) => {
+    let closest = 3 * apart;
     const near: { x: number; y: number; far: number }[] = [];
     for (let dx = -1; dx <= 1; dx++) {
       for (let dy = -1; dy <= 1; dy++) {
@@ -37,16 +42,17 @@ export function regularityOf(places: readonly Place[], pins: readonly Place[], a
           const y = pins[pin]!.row - row;
           const far = Math.hypot(x, y);
           if (far > 0.7 * apart) near.push({ x, y, far });
+          if (pins[pin]!.likely > likely && far > 0.3 * apart) closest = Math.min(closest, far);
         }
       }
     }
     near.sort((a, b) => a.far - b.far);
     if (near.length > NEAREST) near.length = NEAREST;
-    return judge(near);
+    return { ...judge(near), apart: closest / apart };
   });
 }
 
-function judge(near: readonly { x: number; y: number; far: number }[]): Regularity {
+function judge(near: readonly { x: number; y: number; far: number }[]): Omit<Regularity, 'apart'> {
   let between = 0;
   let first = 0;
   let second = 0;

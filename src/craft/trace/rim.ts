@@ -45,6 +45,7 @@ export function readRim(
   const free = new Uint8Array(RAYS);
   const fits = new Uint8Array(RAYS);
   const dark = new Uint8Array(RAYS);
+  const facing = new Float64Array(RAYS);
   let { column, row } = start;
   let radius = expected;
   let core = ground - depth;
@@ -54,7 +55,9 @@ export function readRim(
     core = coreOf(samples);
     bare = bareOf(samples, edge, round > 0 ? free : null, expected, ground);
     findEdges(samples, core, bare, expected, edge, free, dark);
-    const fit = fitCircle(edge, free, expected, fits, round);
+    weighFacing(edge, free, facing);
+    seeThrough(samples, core, bare, expected, edge, free, facing);
+    const fit = fitCircle(edge, facing, free, expected, fits, round);
     const limit = 0.5 * expected;
     column += Math.max(-limit, Math.min(limit, fit.x));
     row += Math.max(-limit, Math.min(limit, fit.y));
@@ -164,7 +167,7 @@ function findEdges(
   free: Uint8Array,
   dark: Uint8Array,
 ): void {
-  const half = (core + bare) / 2;
+  const half = core + (bare - core) * 0.5;
   const first = stepAt(0.4);
   const far = stepAt(1.7);
   for (let ray = 0; ray < RAYS; ray++) {
@@ -192,12 +195,68 @@ function findEdges(
 }
 
 /**
+ * Where a mark runs on beyond the rim but is lighter than the dot, as thin lines and pencil are, the rim shows as
+ * a step in the darkness along the ray.
+ */
+function seeThrough(
+  samples: Float32Array,
+  core: number,
+  bare: number,
+  expected: number,
+  edge: Float64Array,
+  free: Uint8Array,
+  facing: Float64Array,
+): void {
+  const from = stepAt(1.5);
+  const to = stepAt(1.9);
+  for (let ray = 0; ray < RAYS; ray++) {
+    if (free[ray]) continue;
+    const at = ray * STEPS;
+    let mark = 0;
+    for (let step = from; step <= to; step++) mark += samples[at + step]!;
+    mark /= to - from + 1;
+    const step = (mark - core) / Math.max(1, bare - core);
+    if (step < 0.1) continue;
+    const level = (core + mark) / 2;
+    for (let here = stepAt(0.4) + 1; here < from; here++) {
+      const value = samples[at + here]!;
+      if (value < level) continue;
+      const before = samples[at + here - 1]!;
+      if (before < level) {
+        edge[ray] = (here - 1 + (level - before) / (value - before)) * STEP * expected;
+        facing[ray] = 0.8 * Math.min(1, 2 * step);
+      }
+      break;
+    }
+  }
+}
+
+/** A rim faces its centre; the flank of a line that runs into it does not, and seen from there its edge slopes. */
+function weighFacing(edge: Float64Array, free: Uint8Array, facing: Float64Array): void {
+  for (let ray = 0; ray < RAYS; ray++) {
+    const before = (ray + RAYS - 1) % RAYS;
+    const after = (ray + 1) % RAYS;
+    facing[ray] = 0;
+    if (!free[ray]) continue;
+    let slope: number;
+    if (free[before] && free[after]) slope = (edge[after]! - edge[before]!) / 2;
+    else if (free[before]) slope = edge[ray]! - edge[before]!;
+    else if (free[after]) slope = edge[after]! - edge[ray]!;
+    else continue;
+    const tangent = (slope * RAYS) / (2 * Math.PI * edge[ray]!);
+    const root = 1 + (tangent / 0.7) ** 2;
+    facing[ray] = (1 / (root * root)) * (free[before] && free[after] ? 1 : 0.5);
+  }
+}
+
+/**
  * Centre and radius of the circle through the free edges, blind to lines: rays that leave the circle are weighed
  * down (Tukey's biweight), and the radius is held near the page's own, so that even a third of a rim is enough.
  * Linear in the shift, since the edge at angle a lies at `radius + x cos a + y sin a`.
  */
 function fitCircle(
   edge: Float64Array,
+  facing: Float64Array,
   free: Uint8Array,
   expected: number,
   fits: Uint8Array,
@@ -206,25 +265,28 @@ function fitCircle(
   let x = 0;
   let y = 0;
   let radius = expected;
-  const width = (round === 0 ? 0.5 : 0.3) * expected;
+  // lines only ever add ink: edges beyond the circle are trusted less than edges within it
+  const within = (round === 0 ? 0.5 : 0.8) * expected;
+  const beyond = (round === 0 ? 0.5 : 0.4) * expected;
   for (let pass = 0; pass < 4; pass++) {
     let w0 = 0.06 * RAYS;
     let wx = 0;
     let wy = 0;
-    let wxx = 0.02 * RAYS;
-    let wyy = 0.02 * RAYS;
+    let wxx = 0.06 * RAYS;
+    let wyy = 0.06 * RAYS;
     let wxy = 0;
     let s0 = w0 * expected;
     let sx = 0;
     let sy = 0;
     for (let ray = 0; ray < RAYS; ray++) {
-      if (!free[ray]) continue;
+      if (facing[ray] === 0) continue;
       const cos = COS[ray]!;
       const sin = SIN[ray]!;
-      const off = (edge[ray]! - radius - x * cos - y * sin) / width;
+      const gap = edge[ray]! - radius - x * cos - y * sin;
+      const off = gap / (gap > 0 ? beyond : within);
       if (off <= -1 || off >= 1) continue;
       const root = 1 - off * off;
-      const weight = root * root;
+      const weight = root * root * facing[ray]!;
       w0 += weight;
       wx += weight * cos;
       wy += weight * sin;
