@@ -1,0 +1,103 @@
+// Makes the pictures of README.md and docs/ anew from the example, with the program as it is now.
+import { spawnSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import sharp from 'sharp';
+
+const home = fileURLToPath(new URL('..', import.meta.url));
+const images = join(home, 'docs', 'images');
+const example = join(home, 'examples', 'rosehip-edging.jpg');
+const work = mkdtempSync(join(tmpdir(), 'pinlight-pictures-'));
+const at = (/** @type {string} */ name) => join(work, name);
+
+const SMALL = { palette: true, colours: 64 };
+const about = [
+  '--name',
+  'Rosehip edging',
+  '--maker',
+  'the Pinlight project',
+  '--permission',
+  'use it freely',
+];
+
+try {
+  mkdirSync(images, { recursive: true });
+  pinlight('ready', example, '-o', at('ready'), ...about);
+  const pattern = at('ready/07-pattern-straightened.pinlight');
+  const print = ['print', pattern, '--way', 'through', '--markings', 'paper', '--dpi', '110'];
+  pinlight(...print, '--paper', 'A4', '-o', at('a4.png'));
+  pinlight(...print, '--paper', 'A5', '-o', at('a5.png'));
+  await keep(at('ready/02-before-and-after.png'), 'before-and-after.png');
+  await keep(at('ready/05-under-film-as-it-will-look.png'), 'under-film.png');
+  await row(
+    ['dots-a1', 'marking-guide-a1', 'pricking-guide'].map((page) => at(`a4-${page}.png`)),
+    'through.png',
+  );
+  await row(
+    ['cover', 'dots-a1', 'dots-b1'].map((page) => at(`a5-${page}.png`)),
+    'sheets.png',
+  );
+  await paperToCard(at('ready/05-under-film-as-it-will-look.png'));
+} finally {
+  rmSync(work, { recursive: true, force: true });
+}
+
+/** @param {...string} args */
+function pinlight(...args) {
+  const run = spawnSync(process.execPath, [join(home, 'bin/pinlight.mjs'), ...args], { stdio: 'inherit' });
+  if (run.status !== 0 && run.status !== 1) throw new Error(`pinlight ${args[0]} ended with ${run.status}`);
+}
+
+/** @param {string} file @param {string} name */
+async function keep(file, name) {
+  await sharp(file).resize({ width: 900 }).png(SMALL).toFile(join(images, name));
+}
+
+/** Pages side by side on a grey table. @param {string[]} files @param {string} name */
+async function row(files, name) {
+  const height = 620;
+  const gap = 16;
+  const pages = await Promise.all(
+    files.map((file) =>
+      sharp(file).resize({ height }).flatten({ background: '#ffffff' }).toBuffer({ resolveWithObject: true }),
+    ),
+  );
+  let left = gap;
+  const placed = pages.map(({ data, info }) => {
+    const page = { input: data, left, top: gap };
+    left += info.width + gap;
+    return page;
+  });
+  await sharp({ create: { width: left, height: height + 2 * gap, channels: 3, background: '#d9d5cf' } })
+    .composite(placed)
+    .png(SMALL)
+    .toFile(join(images, name));
+}
+
+/** The scan as it came, and beside it the sheet as it will lie on the card under film. @param {string} sheet */
+async function paperToCard(sheet) {
+  const size = { width: 520, height: 740 };
+  const scan = await sharp(example)
+    .resize({ ...size, fit: 'cover' })
+    .toBuffer();
+  const { width = 0, height = 0 } = await sharp(sheet).metadata();
+  const card = { left: 0.2, top: 0.1, width: 0.62, height: 0.78 };
+  const ready = await sharp(sheet)
+    .extract({
+      left: Math.round(card.left * width),
+      top: Math.round(card.top * height),
+      width: Math.round(card.width * width),
+      height: Math.round(card.height * height),
+    })
+    .resize({ ...size, fit: 'contain', background: '#ffffff' })
+    .toBuffer();
+  await sharp({ create: { width: 1088, height: 772, channels: 3, background: '#d9d5cf' } })
+    .composite([
+      { input: scan, left: 16, top: 16 },
+      { input: ready, left: 552, top: 16 },
+    ])
+    .jpeg({ quality: 85 })
+    .toFile(join(images, 'paper-to-card.jpg'));
+}
