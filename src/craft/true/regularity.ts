@@ -4,7 +4,7 @@ import { type Progress, silent } from '#base/progress.ts';
 import type { Regularity } from '#pattern/structure.ts';
 import { assemble } from './assemble.ts';
 import { findChains } from './chains.ts';
-import { releaseCrossing } from './contest.ts';
+import { reclaim, releaseCrossing } from './contest.ts';
 import { type Field, fieldOf, movedField } from './field.ts';
 import { findLattices } from './lattices.ts';
 import { findPolars } from './polars.ts';
@@ -28,11 +28,11 @@ export function findRegularity(pins: readonly Point[], options: RegularityOption
   const inPolar = new Set(polars.flatMap(({ nodeOf }) => [...nodeOf.keys()]));
   progress('true', 0.2);
   const grown = findLattices(field, (pin) => single(pin) && !inPolar.has(pin));
-  const lattices = releaseCrossing(field, grown);
+  const sure = releaseCrossing(field, grown);
   progress('true', 0.5);
-  const taken = new Set([...inPolar, ...lattices.flatMap(({ nodeOf }) => [...nodeOf.keys()])]);
+  const taken = new Set([...inPolar, ...sure.flatMap(({ nodeOf }) => [...nodeOf.keys()])]);
   const free = (pin: number): boolean => single(pin) && !taken.has(pin);
-  const known = jitterOf([...polars, ...lattices]);
+  const known = jitterOf([...polars, ...sure]);
   const first = fitRuns(field, findChains(field, free), known, new Map());
   progress('true', 0.6);
   const sigma = Math.max(first.sigma ?? 0, 0.01 * field.spacing);
@@ -58,6 +58,8 @@ export function findRegularity(pins: readonly Point[], options: RegularityOption
     new Map([...folded].map(([pin, { copies: count }]) => [pin, count])),
   );
   progress('true', 0.9);
+  const inRun = new Set(runs.flatMap(({ chain }) => chain.pins));
+  const lattices = reclaim(field, grown, sure, (pin) => inRun.has(pin) || folded.has(pin));
   const drafted = (known ?? first.quietest ?? 0) < DRAFTED * field.spacing;
   const regularity = assemble({ field, polars, lattices, runs, copies, folded, drafted });
   progress('true', 1);
