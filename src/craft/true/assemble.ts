@@ -13,11 +13,13 @@ import type {
 } from '#pattern/structure.ts';
 import type { Field } from './field.ts';
 import type { GrownLattice } from './lattice-grow.ts';
-import { missingInLattice, missingInRun } from './missing.ts';
+import { missingInCopies, missingInNet, missingInRun, withoutTwins } from './missing.ts';
+import { latticeNet, polarNet } from './net.ts';
 import type { GrownPolar } from './polar-grow.ts';
 import type { Copies } from './repeats.ts';
 import type { TrueRun } from './runs.ts';
 import { strayPins } from './stray.ts';
+import { witnesses } from './witness.ts';
 
 /** All that was found, before it is put into the pattern's own words. */
 export interface Findings {
@@ -39,6 +41,7 @@ export function assemble(findings: Findings): Regularity {
   const structureOf = new Array<string | null>(field.pins.length).fill(null);
   const places = [...field.pins];
   const missing: MissingPin[] = [];
+  const ask = witnesses(field, copies);
   const put = (pin: number, id: string, place: Point): void => {
     if (structureOf[pin] !== null) return;
     structureOf[pin] = id;
@@ -48,12 +51,13 @@ export function assemble(findings: Findings): Regularity {
     const id = `lattice-${k + 1}`;
     structures.push(latticeStructure(field, grown, id));
     for (const [pin, [i, j]] of grown.nodeOf) put(pin, id, latticeNode(grown.frame, i, j));
-    missing.push(...missingInLattice(field, grown, id));
+    missing.push(...missingInNet(field, latticeNet(grown, id), ask));
   });
   polars.forEach((grown, k) => {
     const id = `polar-${k + 1}`;
     structures.push(polarStructure(field, grown, id));
     for (const [pin, [ring, sector]] of grown.nodeOf) put(pin, id, polarNode(grown.frame, ring, sector));
+    missing.push(...missingInNet(field, polarNet(grown, id), ask));
   });
   runs.forEach((run, k) => {
     const id = `run-${k + 1}`;
@@ -61,7 +65,7 @@ export function assemble(findings: Findings): Regularity {
     run.chain.pins.forEach((pin, at) => {
       put(pin, id, run.fit.places[at]!);
     });
-    missing.push(...missingInRun(field, run, id));
+    missing.push(...missingInRun(field, run, id, ask));
   });
   copies.forEach((one, k) => {
     const id = `${one.motion.kind}-${k + 1}`;
@@ -69,8 +73,10 @@ export function assemble(findings: Findings): Regularity {
     for (const track of one.tracks) {
       for (const pin of track.values()) put(pin, id, folded.get(pin)!.place);
     }
+    missing.push(...missingInCopies(field, one, folded, id, ask));
   });
-  return { structures, structureOf, places, missing, stray: strayPins(field, lattices, structureOf) };
+  const stray = strayPins(field, lattices, structureOf);
+  return { structures, structureOf, places, missing: withoutTwins(missing, field.spacing), stray };
 }
 
 const rmsOf = (field: Field, moves: readonly (readonly [number, Point])[]): number => {

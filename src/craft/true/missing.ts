@@ -1,90 +1,202 @@
-import { latticeNode } from '#base/fit/lattice.ts';
-import { distance, length, type Point } from '#base/geometry/point.ts';
+import { distance, type Point } from '#base/geometry/point.ts';
 import type { MissingPin } from '#pattern/structure.ts';
+import { movedBy } from './copies.ts';
 import { type Field, pinsWithin } from './field.ts';
-import { type GrownLattice, nodeKey, ROUND_NODE } from './lattice-grow.ts';
+import type { Net, Node } from './net.ts';
+import type { Copies } from './repeats.ts';
 import type { TrueRun } from './runs.ts';
+import type { Witness } from './witness.ts';
 
-/** Opposite pairs of steps round a node; the first two along the lattice's own rows. */
-const PAIRS = [
-  [1, 0],
-  [0, 1],
-  [1, -1],
-  [1, 1],
-] as const;
+export type Ask = (place: Point, reach: number) => Witness;
 
 /** A pin this part of a spacing from an empty place fills it, whatever it belongs to. */
-const FILLED = 0.55;
+const FILLED = 0.5;
 
-/** Empty nodes whose neighbours on opposite sides are all there, as far as a hole of one or two nodes lets them. */
-export function missingInLattice(
-  field: Field,
-  { frame, pinAt, nodeOf }: GrownLattice,
-  id: string,
-): MissingPin[] {
-  const empty = new Map<number, readonly [number, number]>();
-  for (const [i, j] of nodeOf.values()) {
-    for (const [di, dj] of PAIRS) {
-      for (const sign of [-1, 1]) {
-        const node = [i + sign * di, j + sign * dj] as const;
-        if (!pinAt.has(nodeKey(...node))) empty.set(nodeKey(...node), node);
+/**
+ * Empty nodes that ought to hold a pin: a hole of one or two nodes in the midst of others, a gap in a straight last
+ * row, or a place that most other copies of the pattern fill. What is empty in the other copies too was meant so.
+ */
+export function missingInNet(field: Field, net: Net, ask: Ask): MissingPin[] {
+  const empty = emptyNodes(net);
+  const groupOf = groupsOf(net, empty);
+  const told = new Map(
+    [...empty].map(([key, node]) => [key, ask(net.placeOf(node), 0.4 * net.spacingAt(node))] as const),
+  );
+  return [...empty].flatMap(([key, node]) => {
+    const spacing = net.spacingAt(node);
+    const place = net.placeOf(node);
+    const group = groupOf.get(key)!;
+    const witness = told.get(key)!;
+    // An opening that only one copy has was still meant: nobody forgets so many pins side by side.
+    const filledElsewhere = group.filter((one) => told.get(one)!.yes > told.get(one)!.no).length;
+    if (group.length > MOST_LACKING && filledElsewhere > MOST_LACKING) return [];
+    const pairs = net
+      .steps(node)
+      .filter((step) => isPinned(net, node, step, 1) && isPinned(net, node, step, -1));
+    const around = neighboursOf(net, node);
+    if (pairs.length === 0 || around < LEAST_AROUND) return [];
+    const inMidst =
+      group.length <= MOST_LACKING && (pairs.length >= 3 || (pairs.length === 2 && around >= MOST_AROUND));
+    const inRow = !inMidst && isGapInLastRow(net, node);
+    const confidence = weigh(inMidst ? (pairs.length === 4 ? 0.95 : 0.85) : inRow ? 0.75 : 0.1, witness);
+    if (confidence < LEAST_CONFIDENCE || pinsWithin(field, place, FILLED * spacing).length > 0) return [];
+    return [{ ...place, confidence, structure: net.id, why: net.why }];
+  });
+}
+
+const LEAST_AROUND = 4;
+const MOST_AROUND = 6;
+const LEAST_CONFIDENCE = 0.5;
+
+/** A first belief, weighed with what the copies say: each one that has the pin speaks for it, each that has not against. */
+function weigh(belief: number, { yes, no }: Witness): number {
+  const odds = (belief / (1 - belief)) * (yes + no === 0 ? 1 : ((yes + 0.3) / (no + 0.3)) ** 1.4);
+  return Math.min(0.99, odds / (1 + odds));
+}
+
+const away = (node: Node, [di, dj]: Node, times: number): Node => [
+  node[0] + times * di,
+  node[1] + times * dj,
+];
+
+const isPinned = (net: Net, node: Node, step: Node, times: number): boolean => {
+  const there = away(node, step, times);
+  return net.exists(there) && net.isPinned(there);
+};
+
+function neighboursOf(net: Net, node: Node): number {
+  let count = 0;
+  for (const step of net.steps(node)) {
+    if (isPinned(net, node, step, 1)) count++;
+    if (isPinned(net, node, step, -1)) count++;
+  }
+  return count;
+}
+
+function emptyNodes(net: Net): Map<number, Node> {
+  const empty = new Map<number, Node>();
+  for (const node of net.members) {
+    for (const step of net.steps(node)) {
+      for (const times of [-1, 1]) {
+        const other = away(node, step, times);
+        if (net.exists(other) && !net.isPinned(other)) empty.set(net.keyOf(other), other);
       }
     }
   }
-  const openings = openingNodes(empty);
-  const missing: MissingPin[] = [];
-  const reach = FILLED * length(frame.a);
-  for (const [key, [i, j]] of empty) {
-    if (openings.has(key)) continue;
-    const pairs = PAIRS.filter(
-      ([di, dj]) => pinAt.has(nodeKey(i + di, j + dj)) && pinAt.has(nodeKey(i - di, j - dj)),
-    );
-    if (pairs.length < 3) continue;
-    const place = latticeNode(frame, i, j);
-    if (pinsWithin(field, place, reach).length > 0) continue;
-    missing.push({ ...place, confidence: pairs.length === 4 ? 0.95 : 0.75, structure: id, why: 'lattice' });
-  }
-  return missing;
+  return empty;
 }
 
 /** More lacking nodes side by side than this were left out on purpose. */
 const MOST_LACKING = 2;
 
-/** Empty nodes that hang together with too many others to have been forgotten. */
-function openingNodes(empty: ReadonlyMap<number, readonly [number, number]>): Set<number> {
-  const seen = new Set<number>();
-  const openings = new Set<number>();
+/** For each empty node, those that hang together with it, itself included. */
+function groupsOf(net: Net, empty: ReadonlyMap<number, Node>): Map<number, readonly number[]> {
+  const groupOf = new Map<number, readonly number[]>();
   for (const start of empty.keys()) {
-    if (seen.has(start)) continue;
-    const group = [start];
-    seen.add(start);
+    if (groupOf.has(start)) continue;
+    const group: number[] = [start];
+    groupOf.set(start, group);
     for (const key of group) {
-      const [i, j] = empty.get(key)!;
-      for (const [di, dj] of ROUND_NODE) {
-        const next = nodeKey(i + di, j + dj);
-        if (!empty.has(next) || seen.has(next)) continue;
-        seen.add(next);
-        group.push(next);
+      const node = empty.get(key)!;
+      for (const step of net.steps(node)) {
+        for (const times of [-1, 1]) {
+          const next = away(node, step, times);
+          const nextKey = net.exists(next) ? net.keyOf(next) : -1;
+          if (!empty.has(nextKey) || groupOf.has(nextKey)) continue;
+          groupOf.set(nextKey, group);
+          group.push(nextKey);
+        }
       }
     }
-    if (group.length > MOST_LACKING) for (const key of group) openings.add(key);
   }
-  return openings;
+  return groupOf;
 }
 
-/** The gaps in a run that no other pin fills. */
-export function missingInRun(field: Field, { chain, fit }: TrueRun, id: string): MissingPin[] {
-  return fit.gaps.flatMap(({ after, place }) => {
-    const before = fit.places[after]!;
-    const spacing = distance(before, place);
-    if (nearest(field, place, spacing) < 0.7 * spacing) return [];
-    return [{ ...place, confidence: chain.pins.length >= 8 ? 0.8 : 0.6, structure: id, why: 'run' as const }];
+/** How far a last row must go on to both sides of its gap. */
+const ROW = 3;
+
+/** Whether a node is the one gap in a straight row beyond which, all along, there is nothing on one side. */
+function isGapInLastRow(net: Net, node: Node): boolean {
+  const steps = net.steps(node);
+  return steps.some((along) => {
+    for (let times = 1; times <= ROW; times++) {
+      if (!isPinned(net, node, along, times) || !isPinned(net, node, along, -times)) return false;
+    }
+    const aside = steps.find((step) => step !== along)!;
+    return [1, -1].some((side) => {
+      for (let times = -ROW; times <= ROW; times++) {
+        const beyond = away(away(node, along, times), aside, side);
+        const within = away(away(node, along, times), aside, -side);
+        if (net.exists(beyond) && net.isPinned(beyond)) return false;
+        if (!net.exists(within) || !net.isPinned(within)) return false;
+      }
+      return true;
+    });
   });
 }
 
-function nearest(field: Field, place: Point, reach: number): number {
-  let least = Infinity;
-  for (const pin of pinsWithin(field, place, reach))
-    least = Math.min(least, distance(place, field.pins[pin]!));
-  return least;
+/** The gaps in even runs that no other pin fills. */
+export function missingInRun(field: Field, { chain, fit }: TrueRun, id: string, ask: Ask): MissingPin[] {
+  return fit.gaps.flatMap(({ after, place }) => {
+    const before = fit.places[after]!;
+    const next = fit.places[(after + 1) % fit.places.length]!;
+    const spacing = (distance(before, place) + distance(place, next)) / 2;
+    const sides = chain.closed ? 3 : Math.min(after + 1, chain.pins.length - after - 1);
+    const witness = ask(place, 0.4 * spacing);
+    const first = sides < 2 ? 0.4 : sides < 3 ? 0.6 : fit.isStraight ? 0.92 : 0.78;
+    const confidence = weigh(first, witness);
+    if (confidence < LEAST_CONFIDENCE || pinsWithin(field, place, 0.62 * spacing).length > 0) return [];
+    return [{ ...place, confidence, structure: id, why: 'run' as const }];
+  });
+}
+
+/** Pins that the other copies of a track have and this copy lacks. */
+export function missingInCopies(
+  field: Field,
+  { motion, tracks }: Copies,
+  folded: Folded,
+  id: string,
+  ask: Ask,
+): MissingPin[] {
+  const copies =
+    motion.kind === 'turn' ? motion.order : 1 + Math.max(...tracks.map((track) => Math.max(...track.keys())));
+  return tracks.flatMap((track) => {
+    if (track.size < LEAST_COPIES) return [];
+    const [known, pin] = track.entries().next().value!;
+    const at = folded.get(pin)!.place;
+    return Array.from({ length: copies }, (_, copy) => copy).flatMap((copy): MissingPin[] => {
+      if (track.has(copy)) return [];
+      const place = movedBy(motion, copy - known, at);
+      if (pinsWithin(field, place, FILLED * field.spacing).length > 0) return [];
+      if (!isAmongPins(field, place)) return [];
+      const confidence = weigh(0.5, ask(place, 0.4 * field.spacing));
+      if (confidence < LEAST_CONFIDENCE) return [];
+      const why = motion.kind === 'turn' ? ('symmetry' as const) : ('repeat' as const);
+      return [{ ...place, confidence, structure: id, why }];
+    });
+  });
+}
+
+type Folded = ReadonlyMap<number, { readonly place: Point }>;
+
+const LEAST_COPIES = 2;
+
+/** Whether pins stand on all sides of a place or along a line through it, so that the pattern does not just end there. */
+function isAmongPins(field: Field, place: Point): boolean {
+  const around = pinsWithin(field, place, 2.2 * field.spacing).map((pin) => field.pins[pin]!);
+  return around.some((one) =>
+    around.some((other) => {
+      const dot = (one.x - place.x) * (other.x - place.x) + (one.y - place.y) * (other.y - place.y);
+      return dot < -0.3 * distance(one, place) * distance(other, place);
+    }),
+  );
+}
+
+/** One proposal a place: the surest of those that mean the same pin. */
+export function withoutTwins(missing: readonly MissingPin[], spacing: number): MissingPin[] {
+  const kept: MissingPin[] = [];
+  for (const one of missing.toSorted((p, q) => q.confidence - p.confidence)) {
+    if (kept.every((other) => distance(one, other) > 0.6 * spacing)) kept.push(one);
+  }
+  return kept;
 }
