@@ -45,6 +45,7 @@ export function strongestWaves(
     }
   }
   peaks.sort((a, b) => b.power - a.power);
+  if (peaks.length === 0 || peaks[0]!.power < LEAST_TOP + LEAST_SHARE * n) return [];
   return peaks
     .slice(0, count)
     .map((peak) => climb(xs, ys, peak, step))
@@ -68,6 +69,10 @@ const WIDTH_OF_PEAK = 1.6;
 const MOST_STEPS = 60;
 /** Points at random pass this once in a hundred waves. */
 const LEAST_POWER = 4.5;
+
+/** The strongest wave must rise above the luckiest of thousands of chance ones, and carry a share of the points. */
+const LEAST_TOP = 7;
+const LEAST_SHARE = 0.03;
 
 function powerGrid(xs: Float64Array, ys: Float64Array, step: number, half: number): Float64Array {
   const n = xs.length;

@@ -32,7 +32,14 @@ export interface Overlay {
 /** Copies of jittered pins lie this many standard deviations apart at most. */
 const REACH = 5;
 
-export function overlay(field: Field, features: ReadonlySet<number>, motion: Motion, sigma: number): Overlay {
+/** Lays the feature pins, or those `asked` of them, on the others. */
+export function overlay(
+  field: Field,
+  features: ReadonlySet<number>,
+  motion: Motion,
+  sigma: number,
+  asked: ReadonlySet<number> = features,
+): Overlay {
   const stays = staysOn(field, features, motion);
   const reach = REACH * sigma;
   const nearestTo = (place: Point, self: number): number | undefined => {
@@ -49,7 +56,7 @@ export function overlay(field: Field, features: ReadonlySet<number>, motion: Mot
   const next = new Map<number, number>();
   const meets = new Map<number, number>();
   let sum = 0;
-  for (const pin of features) {
+  for (const pin of asked) {
     const there = movedBy(motion, 1, field.pins[pin]!);
     if (!stays(there)) continue;
     const other = nearestTo(there, pin);
@@ -64,7 +71,7 @@ export function overlay(field: Field, features: ReadonlySet<number>, motion: Mot
     meets.set(pin, value);
     sum += value;
   }
-  const enough = meets.size >= Math.max(6, 0.15 * features.size);
+  const enough = meets.size >= Math.max(6, 0.15 * asked.size);
   return { next, meets, score: enough ? sum / meets.size : 0 };
 }
 

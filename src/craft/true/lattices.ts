@@ -34,7 +34,7 @@ export function findLattices(field: Field, isFree: (pin: number) => boolean): Gr
 }
 
 /** How many windows may disappoint before the search ends; it begins where it is likeliest to succeed. */
-const PATIENCE = 40;
+const PATIENCE = 24;
 /** Pins in a window: a wide one sees through jitter, a narrow one finds the small fillings. */
 const WINDOWS = [140, 48];
 /** Where steps to the neighbours are less balanced than this, no lattice is sought. */

@@ -21,10 +21,11 @@ export function findRepeat(
   groups: readonly (readonly number[])[],
 ): Copies | null {
   if (features.size < LEAST_FEATURES) return null;
+  const asked = sampleOf(features);
   let best: { step: Point; score: number } | null = null;
   for (const candidate of candidateSteps(field, features, sigma)) {
-    const step = settled(field, features, candidate, sigma);
-    const { score } = overlay(field, features, { kind: 'repeat', step }, sigma);
+    const step = settled(field, features, candidate, sigma, asked);
+    const { score } = overlay(field, features, { kind: 'repeat', step }, sigma, asked);
     if (score < LEAST_SCORE) continue;
     // Twice the repeat meets as well as the repeat: the shorter of two good ones is it.
     const better =
@@ -50,7 +51,7 @@ export function findTurn(
     if (frame.sectors % order !== 0) continue;
     const motion: Motion = { kind: 'turn', centre: frame.centre, order };
     const { score } = overlay(field, features, motion, sigma);
-    if (score >= LEAST_SCORE && (best === null || score > best.score * 0.9)) best = { motion, score };
+    if (score >= LEAST_SCORE && (best === null || score > best.score * 0.8)) best = { motion, score };
   }
   if (best === null) return null;
   const tracks = findTracks(field, features, best.motion, sigma, groups).filter(isUseful);
@@ -76,6 +77,8 @@ const LEAST_FEATURES = 10;
 const LEAST_SCORE = 0.17;
 const LEAST_STEP = 5;
 const LEAST_TRACKS = 4;
+/** Where fewer of the features come again than this share of them, they do so by chance. */
+const LEAST_CARRIED = 0.3;
 const ASKED = 60;
 const CANDIDATES = 40;
 
@@ -95,15 +98,19 @@ function repeatOf(
     if (tracks.length < LEAST_TRACKS) return null;
     step = betterStep(field, step, tracks);
   }
-  return { motion: { kind: 'repeat', step }, tracks };
+  const carried = tracks.reduce((sum, track) => sum + track.size, 0);
+  return carried < LEAST_CARRIED * features.size ? null : { motion: { kind: 'repeat', step }, tracks };
 }
+
+/** One number for a cell of the votes. */
+const cellKey = (i: number, j: number): number => i * 2 ** 26 + j;
 
 /** Steps between feature pins that occur again and again, the most frequent first. */
 function candidateSteps(field: Field, features: ReadonlySet<number>, sigma: number): Point[] {
-  const pins = [...features];
+  const pins = [...sampleOf(features)];
   const random = seededRandom(pins.length);
   const cell = Math.max(2.5 * sigma, 0.15 * field.spacing);
-  const votes = new Map<string, { count: number; x: number; y: number }>();
+  const votes = new Map<number, { i: number; j: number; count: number; x: number; y: number }>();
   for (let asked = 0; asked < Math.min(ASKED, pins.length); asked++) {
     const from = field.pins[pins.length <= ASKED ? pins[asked]! : pins[Math.floor(random() * pins.length)]!]!;
     for (const pin of pins) {
@@ -111,9 +118,11 @@ function candidateSteps(field: Field, features: ReadonlySet<number>, sigma: numb
       let y = field.pins[pin]!.y - from.y;
       if (Math.hypot(x, y) < LEAST_STEP * field.spacing) continue;
       if (y < 0 || (y === 0 && x < 0)) [x, y] = [-x, -y];
-      const key = `${Math.round(x / cell)} ${Math.round(y / cell)}`;
+      const i = Math.round(x / cell);
+      const j = Math.round(y / cell);
+      const key = cellKey(i, j);
       const vote = votes.get(key);
-      if (vote === undefined) votes.set(key, { count: 1, x, y });
+      if (vote === undefined) votes.set(key, { i, j, count: 1, x, y });
       else {
         vote.count++;
         vote.x += x;
@@ -121,12 +130,11 @@ function candidateSteps(field: Field, features: ReadonlySet<number>, sigma: numb
       }
     }
   }
-  const wide = [...votes].map(([key, { count, x, y }]) => {
-    const [i, j] = key.split(' ').map(Number) as [number, number];
+  const wide = [...votes.values()].map(({ i, j, count, x, y }) => {
     let around = count;
     for (let di = -1; di <= 1; di++) {
       for (let dj = -1; dj <= 1; dj++) {
-        if (di !== 0 || dj !== 0) around += 0.6 * (votes.get(`${i + di} ${j + dj}`)?.count ?? 0);
+        if (di !== 0 || dj !== 0) around += 0.6 * (votes.get(cellKey(i + di, j + dj))?.count ?? 0);
       }
     }
     return { around, step: { x: x / count, y: y / count } };
@@ -137,10 +145,26 @@ function candidateSteps(field: Field, features: ReadonlySet<number>, sigma: numb
     .map(({ step }) => step);
 }
 
-function settled(field: Field, features: ReadonlySet<number>, from: Point, sigma: number): Point {
+/** So many features tell a good step from a bad one. */
+const SAMPLE = 1200;
+
+function sampleOf(features: ReadonlySet<number>): ReadonlySet<number> {
+  if (features.size <= SAMPLE) return features;
+  const every = features.size / SAMPLE;
+  const all = [...features];
+  return new Set(Array.from({ length: SAMPLE }, (_, k) => all[Math.floor(k * every)]!));
+}
+
+function settled(
+  field: Field,
+  features: ReadonlySet<number>,
+  from: Point,
+  sigma: number,
+  asked: ReadonlySet<number>,
+): Point {
   let step = from;
-  for (let round = 0; round < 3; round++) {
-    const { next } = overlay(field, features, { kind: 'repeat', step }, sigma);
+  for (let round = 0; round < 2; round++) {
+    const { next } = overlay(field, features, { kind: 'repeat', step }, sigma, asked);
     if (next.size === 0) return step;
     let [x, y] = [0, 0];
     for (const [pin, other] of next) {
