@@ -10,35 +10,22 @@ export interface SlopeFit {
 
 /** Ordinary least squares of y on x: all error in y. Null for fewer than two different x. */
 export function regress(points: readonly Point[]): SlopeFit | null {
-  const { n, mx, my, xx, xy } = moments(points);
+  const n = points.length;
+  let [mx, my] = [0, 0];
+  for (const { x, y } of points) {
+    mx += x / n;
+    my += y / n;
+  }
+  let [xx, xy] = [0, 0];
+  for (const { x, y } of points) {
+    xx += (x - mx) ** 2;
+    xy += (x - mx) * (y - my);
+  }
   if (n < 2 || !(xx > 0)) return null;
   const slope = xy / xx;
   let squares = 0;
   for (const { x, y } of points) squares += (y - my - slope * (x - mx)) ** 2;
   return { slope, intercept: my - slope * mx, squares };
-}
-
-export interface LineFit {
-  /** The middle of the points; the line goes through it. */
-  readonly through: Point;
-  /** Of length 1. */
-  readonly direction: Point;
-  /** Sum of squared distances from the line. */
-  readonly squares: number;
-}
-
-/**
- * The line of least squared distances (Pearson, Philosophical Magazine 2 (1901)): errors in all directions alike,
- * so it does not depend on how the sheet lies. Null for fewer than two places.
- */
-export function fitLine(points: readonly Point[]): LineFit | null {
-  const { n, mx, my, xx, xy, yy } = moments(points);
-  if (n < 2 || !(xx + yy > 0)) return null;
-  const angle = Math.atan2(2 * xy, xx - yy) / 2;
-  const direction = { x: Math.cos(angle), y: Math.sin(angle) };
-  let squares = 0;
-  for (const { x, y } of points) squares += ((y - my) * direction.x - (x - mx) * direction.y) ** 2;
-  return { through: { x: mx, y: my }, direction, squares };
 }
 
 /**
@@ -103,27 +90,4 @@ function yorkSlope(
     under += w[k]! * beta * u;
   });
   return over / under;
-}
-
-function moments(points: readonly Point[]): {
-  n: number;
-  mx: number;
-  my: number;
-  xx: number;
-  xy: number;
-  yy: number;
-} {
-  const n = points.length;
-  let [mx, my] = [0, 0];
-  for (const { x, y } of points) {
-    mx += x / n;
-    my += y / n;
-  }
-  let [xx, xy, yy] = [0, 0, 0];
-  for (const { x, y } of points) {
-    xx += (x - mx) ** 2;
-    xy += (x - mx) * (y - my);
-    yy += (y - my) ** 2;
-  }
-  return { n, mx, my, xx, xy, yy };
 }

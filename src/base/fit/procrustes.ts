@@ -1,7 +1,6 @@
 import type { Affine } from '#base/geometry/affine.ts';
 import { applyAffine } from '#base/geometry/affine.ts';
 import type { Point } from '#base/geometry/point.ts';
-import { solveDense } from './solve.ts';
 
 export interface SimilarityFit {
   readonly map: Affine;
@@ -50,36 +49,6 @@ export function fitSimilarity(
     f: b.y - sin * a.x - cos * a.y,
   };
   return { map, scale, angle, squares: squaresAfter(map, from, onto) };
-}
-
-export interface AffineFit {
-  readonly map: Affine;
-  readonly squares: number;
-}
-
-/** The affine map that brings `from` nearest to `onto`; null for fewer than three points or points on one line. */
-export function fitAffine(from: readonly Point[], onto: readonly Point[]): AffineFit | null {
-  if (from.length < 3 || onto.length !== from.length) return null;
-  const a = middle(from);
-  const b = middle(onto);
-  const matrix = new Float64Array(4);
-  const forX = new Float64Array(2);
-  const forY = new Float64Array(2);
-  from.forEach((point, k) => {
-    const p = [point.x - a.x, point.y - a.y] as const;
-    for (const i of [0, 1] as const) {
-      forX[i]! += p[i] * (onto[k]!.x - b.x);
-      forY[i]! += p[i] * (onto[k]!.y - b.y);
-      for (const j of [0, 1] as const) matrix[2 * i + j]! += p[i] * p[j];
-    }
-  });
-  const x = solveDense(matrix, forX);
-  const y = solveDense(matrix, forY);
-  if (x === null || y === null) return null;
-  const [ma, mc] = [x[0]!, x[1]!];
-  const [mb, md] = [y[0]!, y[1]!];
-  const map = { a: ma, b: mb, c: mc, d: md, e: b.x - ma * a.x - mc * a.y, f: b.y - mb * a.x - md * a.y };
-  return { map, squares: squaresAfter(map, from, onto) };
 }
 
 function middle(points: readonly Point[]): Point {

@@ -1,0 +1,13 @@
+declare module 'perspective-transform' {
+  export default function perspectiveTransform(
+    from: readonly number[],
+    onto: readonly number[],
+  ): { transform(x: number, y: number): number[] };
+}
+
+declare module 'bezier-js' {
+  export class Bezier {
+    constructor(...coordinates: number[]);
+    length(): number;
+  }
+}
