@@ -2,16 +2,19 @@ import { scaling } from '#base/geometry/affine.ts';
 import type { Progress } from '#base/progress.ts';
 import { done, type Result } from '#base/result.ts';
 import { mmPerPixel } from '#base/units/length.ts';
+import { findGimps, type TracedGimp } from '#craft/trace/gimps.ts';
 import { findHoles, type TracedHoles } from '#craft/trace/holes.ts';
+import type { PinLine } from '#craft/trace/line.ts';
 import { findLines } from '#craft/trace/lines.ts';
 import type { PatternWithPictures } from '#pattern/container.ts';
-import type { Mark, Pattern, Pin, Scale } from '#pattern/pattern.ts';
+import type { Pattern, Pin, Scale } from '#pattern/pattern.ts';
 import { emptyPattern } from '#pattern/pins.ts';
 import { sha256Hex } from '#pattern/sha256.ts';
 import type { PictureIn } from '../picture.ts';
 import { type TraceResult, toTraceResult } from '../results/trace.ts';
 import type { ScaleTrouble } from '../trouble.ts';
 import { traceNotesInWords } from '../words/trace.ts';
+import { marksOf } from './marks.ts';
 import { chooseScale, type ScaleGiven } from './scale.ts';
 
 /** A pattern found on a picture, with that picture, its result for machines and what to know about it, in words. */
@@ -21,8 +24,8 @@ export interface Traced extends PatternWithPictures {
 }
 
 /**
- * Finds the pins on a picture of a paper pattern and the working lines between them. Where nobody knows the scale, the
- * pattern stays in pixels and a note says so.
+ * Finds the pins on a picture of a paper pattern, the working lines between them, and the gimps. Where nobody knows the
+ * scale, the pattern stays in pixels and a note says so.
  */
 export function tracePicture(
   picture: PictureIn,
@@ -34,7 +37,8 @@ export function tracePicture(
   const scale = chosen.value;
   const found = findHoles(picture, { ...('dpi' in scale && { dpi: scale.dpi }), progress });
   const lines = findLines(picture, found.holes);
-  const pattern = patternOf(picture, scale, found, lines);
+  const gimps = findGimps(picture, found.holes);
+  const pattern = patternOf(picture, scale, found, lines, gimps);
   const notes = traceNotesInWords(picture, scale, found);
   return done({
     pattern,
@@ -48,7 +52,8 @@ function patternOf(
   picture: PictureIn,
   scale: Scale,
   { holes }: TracedHoles,
-  lines: ReturnType<typeof findLines>,
+  lines: readonly PinLine[],
+  gimps: readonly TracedGimp[],
 ): Pattern {
   const size = 'dpi' in scale ? mmPerPixel(scale.dpi) : 1;
   const unit = 'dpi' in scale ? 'mm' : 'px';
@@ -63,19 +68,11 @@ function patternOf(
       ...(doubt.length > 0 && { doubt }),
     }),
   );
-  const marks = lines.map(
-    ({ from, to }, index): Mark => ({
-      id: `m${index + 1}`,
-      kind: 'line',
-      from: { pin: pins[from]!.id },
-      to: { pin: pins[to]!.id },
-    }),
-  );
   return {
     ...emptyPattern,
     unit,
     pins,
-    marks,
+    marks: marksOf(lines, gimps, pins, size, unit),
     sheet: { width: picture.width * size, height: picture.height * size },
     scale,
     paper: {
