@@ -31,9 +31,7 @@ export function coverSheet(
     paper: layout.paper,
   });
   const width = widthOf(frame.room);
-  const blocks: Block[] = [
-    gap(3),
-    map(context, layout, places, width, heightOf(frame.room) * 0.46),
+  const words: Block[] = [
     gap(5),
     heading(typeface, 'Assembled size'),
     ...paragraph(typeface, sizeWords(content), width),
@@ -49,6 +47,10 @@ export function coverSheet(
     heading(typeface, 'Check before you prick'),
     ...checkSteps(layout).flatMap((step) => item(typeface, { box: true }, step, width)),
   ];
+  // The words must all be there; the map takes what they leave, and no more than it needs.
+  const left = heightOf(frame.room) - 3 - words.reduce((sum, { height }) => sum + height, 0);
+  const most = Math.max(LEAST_MAP, Math.min(0.46 * heightOf(frame.room), left));
+  const blocks = [gap(3), map(context, layout, places, width, most), ...words];
   return {
     kind: 'cover',
     id: 'cover',
@@ -57,6 +59,9 @@ export function coverSheet(
     marks: [...frame.marks, ...(flow(blocks, frame.room)[0] ?? [])],
   };
 }
+
+/** A map lower than this shows nothing, mm. */
+const LEAST_MAP = 24;
 
 /** More pins than this make no better map, only a slower page. */
 const MOST_MAP_DOTS = 6000;
@@ -84,13 +89,13 @@ function joiningSteps({ rows, columns }: Layout): string[] {
   ];
 }
 
+/** The outermost crosses are the corners of a rectangle, so that both diagonals are equally long. */
 function checkSteps(layout: Layout): string[] {
   const at = (name: string): Point => registrationCrosses(layout).find((cross) => cross.name === name)!.at;
-  const words = (from: string, to: string): string => {
-    const mm = distance(at(from), at(to));
-    return `From cross ${from} to cross ${to}: ${mm.toFixed(1)} mm (${mmToInches(mm).toFixed(2)} inches).`;
-  };
-  return [words('P', 'R'), words('Q', 'S')];
+  const mm = distance(at('P'), at('R'));
+  return [
+    `From cross P to R, and from Q to S: each ${mm.toFixed(1)} mm (${mmToInches(mm).toFixed(2)} inches).`,
+  ];
 }
 
 function map(

@@ -98,15 +98,19 @@ describe('hole marks', () => {
 describe('a tiled print', () => {
   const large = stated(patterns['large edging']);
 
-  test('has a cover that maps it, with two long distances to check', () => {
-    const { sheets } = print(large);
-    const cover = sheets[0]!;
-    expect(cover.kind).toBe('cover');
-    const words = cover.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
-    for (const name of ['A1', 'B1', 'P', 'Q', 'R', 'S']) expect(words).toContain(name);
-    expect(words.filter((line) => line.startsWith('From cross'))).toHaveLength(2);
-    expect(words.join(' ')).toMatch(/[\d.]+ x [\d.]+ mm \([\d.]+ x [\d.]+ inches\)/);
-  });
+  test.each(['A5', 'A4', 'A3'])(
+    'has a cover on %s that maps it, with two long distances to check',
+    (size) => {
+      const longer = { ...large, pins: [...large.pins, { id: 'far', x: 500, y: 700 }] };
+      const { sheets } = print(longer, { paper: paper(size) });
+      const cover = sheets[0]!;
+      expect(cover.kind).toBe('cover');
+      const words = cover.marks.flatMap((mark) => (mark.kind === 'text' ? [mark.text] : []));
+      for (const name of ['A1', 'B1', 'P', 'Q', 'R', 'S']) expect(words).toContain(name);
+      expect(words.join(' ')).toMatch(/From cross P to R, and from Q to S: each [\d.]+ mm \([\d.]+ inches\)/);
+      expect(words.join(' ')).toMatch(/[\d.]+ x [\d.]+ mm \([\d.]+ x [\d.]+ inches\)/);
+    },
+  );
 
   test('gives any of its sheets alone, just as they are in the whole set', () => {
     const all = print(large).sheets;
