@@ -1,4 +1,5 @@
 import { type PaperSize, paperNamed } from '#base/units/paper.ts';
+import { parseLength } from '#base/units/parse-length.ts';
 import type { PrintWish } from '#jobs/print/print.ts';
 import { badOption } from './bad-option.ts';
 import { lengthIn } from './length.ts';
@@ -32,6 +33,27 @@ export const lengthOf =
   (option: string, example: string) =>
   (text: string): number =>
     lengthIn(text) ?? badOption(option, text, `a length such as ${example}`);
+
+/** `--ink-spread 0.1mm`: what the strip on the calibration sheet can show. */
+export function inkSpread(text: string): number {
+  const spread = parseLength(text);
+  const fits = spread.ok && spread.value >= 0 && spread.value <= 0.3;
+  return fits ? spread.value : badOption('--ink-spread', text, 'a width from 0 to 0.3 mm, such as 0.1mm');
+}
+
+/** What something is called: some letters, and not too many for a line on paper. */
+export const nameOf =
+  (option: string) =>
+  (text: string): string =>
+    text.trim() !== '' && text.length <= 200
+      ? text.trim()
+      : badOption(option, text, 'a name of at most 200 letters');
+
+/** `--date 2026-03-14`. */
+export const date = (text: string): string =>
+  /^\d{4}-\d{2}-\d{2}$/.test(text) && !Number.isNaN(Date.parse(text))
+    ? text
+    : badOption('--date', text, 'a day as year-month-day, such as 2026-03-14');
 
 /** An option that takes one of a few words. */
 export const oneOf =

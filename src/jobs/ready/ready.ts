@@ -5,7 +5,7 @@ import type { PaperSize } from '#base/units/paper.ts';
 import type { Finding } from '#craft/look/finding.ts';
 import { beforeAndAfterSheet } from '#paper/sheet/before-and-after.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
-import type { Sheet, SheetContext } from '#paper/sheet/sheet.ts';
+import { type Sheet, sheetContext } from '#paper/sheet/sheet.ts';
 import { summarySheets } from '#paper/sheet/summary.ts';
 import type { Typeface } from '#paper/type/typeface.ts';
 import type { PatternWithPictures } from '#pattern/container.ts';
@@ -71,7 +71,7 @@ export async function makeReady(
   const under = printPattern(pattern, { ...usual, way: 'film', film }, progress);
   if (!under.ok) return under;
 
-  const context = contextOf(pattern, typeface);
+  const context = sheetContext(pattern.about, { typeface, revision: revisionOf(pattern) });
   const sections = summaryInSections({
     input,
     weighed,
@@ -122,16 +122,6 @@ const pdfOf = sheetsToPdf;
 const firstOf = ({ previews }: PrintedPattern): readonly Sheet[] => previews.slice(0, 1);
 
 const titleOf = ({ about }: Pattern): string => about.name ?? 'Lace pattern';
-
-const MARGIN = 10;
-
-const contextOf = (pattern: Pattern, typeface: Typeface): SheetContext => ({
-  typeface,
-  about: pattern.about,
-  margins: { top: MARGIN, right: MARGIN, bottom: MARGIN, left: MARGIN },
-  revision: revisionOf(pattern),
-  correction: { x: 1, y: 1 },
-});
 
 /** Marks that were left out are shown where they lie, as doubtful ones. */
 function movesOf({ pattern, leftOut }: Weighed, { result }: Trued) {

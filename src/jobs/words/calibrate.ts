@@ -1,8 +1,10 @@
 import type { ScaleCause } from '#paper/calibrate/cause.ts';
-import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+import type { CalibrateTrouble, Calibration } from '#paper/calibrate/factors.ts';
+import type { PrinterProfile } from '#paper/calibrate/profile.ts';
 import type { ReadingTrouble } from '#paper/calibrate/readings.ts';
 import type { ProfileTrouble } from '../trouble.ts';
 import { lengthTroubleInWords } from './length.ts';
+import { numberInWords } from './number.ts';
 
 /** Why readings of a calibration sheet cannot be used, and what to do next. */
 export function calibrateTroubleInWords(trouble: CalibrateTrouble): string {
@@ -49,3 +51,29 @@ const readingNames = {
 /** Why a typed reading was not understood. */
 export const readingTroubleInWords = ({ reading, why }: ReadingTrouble): string =>
   `For ${readingNames[reading]}: ${lengthTroubleInWords(why)}`;
+
+/** What the readings of a first print say of a printer, and what to do next. */
+export function calibrationInWords(profile: PrinterProfile, calibration: Calibration): string[] {
+  const { leanOver200, leanMatters, cause } = calibration;
+  const lines = [
+    `This printer is put right by ${numberInWords(profile.x, 5)} across and ${numberInWords(profile.y, 5)} down.`,
+  ];
+  if (cause !== undefined)
+    lines.push(`A print setting would explain these readings as well: ${scaleCauseInWords(cause)}`);
+  if (leanOver200 !== undefined && leanMatters) {
+    const far = `It pulls the paper askew, by ${Math.abs(leanOver200).toFixed(2)} mm over 200 mm down`;
+    lines.push(
+      profile.lean === 0 ? `${far}; --correct-lean corrects that too.` : `${far}, which is corrected.`,
+    );
+  }
+  lines.push(
+    'Now make a second sheet with "calibrate --sheet … --printer" and this file, print it and measure again.',
+  );
+  return lines;
+}
+
+/** Whether a second print proved the correction. */
+export const provedInWords = ({ verified, name }: PrinterProfile): string =>
+  verified
+    ? `"${name}" is proved: both lines are within 0.2 % of what they should be.`
+    : `"${name}" is not proved: a line is more than 0.2 % off. Measure once more, and look for "fit" or "scale" in the print dialogue.`;
