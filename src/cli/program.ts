@@ -6,6 +6,7 @@ import { addCalibrate } from './verbs/calibrate.ts';
 import { addLook } from './verbs/look.ts';
 import { addPrint } from './verbs/print.ts';
 import { addReady } from './verbs/ready.ts';
+import { addRoute } from './verbs/route.ts';
 import { addTrace } from './verbs/trace.ts';
 import { addTrue } from './verbs/true.ts';
 
@@ -26,7 +27,8 @@ export function program(leave: (code: ExitCode) => void): Command {
       writeOut: (text) => process.stdout.write(text),
       writeErr: (text) => process.stderr.write(clean(text)),
     });
-  for (const add of [addTrace, addTrue, addLook, addPrint, addCalibrate, addReady]) add(pinlight, leave);
+  for (const add of [addTrace, addTrue, addLook, addPrint, addCalibrate, addReady, addRoute])
+    add(pinlight, leave);
   return pinlight.addHelpText('after', AFTER);
 }
 

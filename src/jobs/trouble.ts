@@ -14,6 +14,7 @@ export type Trouble =
   | ScaleTrouble
   | TrueTrouble
   | ReadyTrouble
+  | RouteTrouble
   | PrintTrouble
   | CalibrateTrouble
   | ProfileTrouble;
@@ -61,3 +62,6 @@ export type ReadyTrouble =
 
 /** Why a file is no printer profile. */
 export type ProfileTrouble = { readonly kind: 'not-a-profile' };
+
+/** Why no order of the holes can be given. */
+export type RouteTrouble = { readonly kind: 'spread-scale-unknown' };

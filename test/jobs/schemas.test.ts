@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { lookResult } from '#jobs/results/look.ts';
 import { printResult } from '#jobs/results/print.ts';
 import { readyResult } from '#jobs/results/ready.ts';
+import { routeResult } from '#jobs/results/route.ts';
 import { traceResult } from '#jobs/results/trace.ts';
 import { trueResult } from '#jobs/results/true.ts';
 
@@ -13,6 +14,7 @@ describe('the published schemas of --json are those of the code', () => {
     ['look', lookResult],
     ['ready', readyResult],
     ['print', printResult],
+    ['route', routeResult],
     ['true', trueResult],
   ])('%s', async (verb, schema) => {
     const published = { title: `What \`pinlight ${verb} --json\` prints`, ...z.toJSONSchema(schema) };

@@ -7,6 +7,7 @@ import type {
   FileTrouble,
   ProfileTrouble,
   ReadyTrouble,
+  RouteTrouble,
   ScaleTrouble,
   Trouble,
   TrueTrouble,
@@ -19,6 +20,7 @@ import { patternTroubleInWords } from './pattern.ts';
 import { pictureTroubleInWords } from './picture.ts';
 import { printTroubleInWords } from './print.ts';
 import { readyTroubleInWords } from './ready.ts';
+import { routeTroubleInWords } from './route.ts';
 import { trueTroubleInWords } from './true.ts';
 import { scaleTroubleInWords, useTroubleInWords } from './use.ts';
 
@@ -34,6 +36,7 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<CalibrateTrouble>(trouble, CALIBRATE)) return calibrateTroubleInWords(trouble);
   if (isOf<ProfileTrouble>(trouble, PROFILE)) return profileTroubleInWords(trouble);
   if (isOf<ReadyTrouble>(trouble, READY)) return readyTroubleInWords(trouble);
+  if (isOf<RouteTrouble>(trouble, ROUTE)) return routeTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
 }
 
@@ -95,6 +98,8 @@ const CONTAINER: Kinds<ContainerTrouble> = {
 };
 
 const READY: Kinds<ReadyTrouble> = { 'too-many-pins': true, 'nothing-to-prick': true, 'no-size': true };
+
+const ROUTE: Kinds<RouteTrouble> = { 'spread-scale-unknown': true };
 
 const PRINT: Kinds<PrintTrouble> = {
   'print-scale-unknown': true,
