@@ -21,7 +21,7 @@ export function flow(blocks: readonly Block[], room: Box): InkMark[][] {
   blocks.forEach((block, index) => {
     const next = blocks[index + 1];
     const needed = block.height + (block.keepWithNext && next ? next.height : 0);
-    if (y + needed > room.bottom && y > room.top) {
+    if (y + needed > room.bottom + ROUNDING && y > room.top) {
       pages.push([]);
       y = room.top;
     }
@@ -30,6 +30,9 @@ export function flow(blocks: readonly Block[], room: Box): InkMark[][] {
   });
   return pages;
 }
+
+/** Blocks that fill a page to the last bit still fit, however their heights are added up; mm. */
+const ROUNDING = 1e-6;
 
 export const gap = (height: number): Block => ({ height, draw: () => [] });
 
