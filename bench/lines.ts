@@ -1,12 +1,13 @@
 /**
- * Working lines and warping on generated pages with known truth: how many lines are right and how many are found, and
+ * Working lines, gimps and warping on generated pages with known truth: how many lines are right and how many are found, and
  * what both cost as ratios to named peers of sharp (libvips) in the same run, on one thread: a Gaussian blur of the page
- * for the lines, an affine turn of the page with bilinear sampling for the warp.
+ * for the lines and gimps, an affine turn of the page with bilinear sampling for the warp.
  */
 import sharp from 'sharp';
 import { invert } from '#base/geometry/affine.ts';
 import { warp } from '#base/picture/warp.ts';
 import { seededRandom } from '#base/random.ts';
+import { findGimps } from '#craft/trace/gimps.ts';
 import { findLines } from '#craft/trace/lines.ts';
 import { edging, fine, jitter, type KnownPattern, round, tape } from '../test/support/patterns/index.ts';
 import { greyOf, renderScan, type ScanOptions, throughJpeg } from '../test/support/scan/index.ts';
@@ -35,7 +36,9 @@ const pages: readonly (readonly [string, KnownPattern, ScanOptions])[] = [
   ['mat, old print', old(round({ parts: 8, sectors: 48, rings: 14 })), { dot: 0.55 }],
 ];
 
-console.log('page                       pins   lines  precision  recall  blur       lines      x blur');
+console.log(
+  'page                       pins   lines  precision  recall  blur       lines      x blur  gimps      x blur',
+);
 for (const [name, known, options] of pages) {
   const scan = await throughJpeg(renderScan(known, options, seededRandom(11)));
   const picture = greyOf(scan);
@@ -52,6 +55,7 @@ for (const [name, known, options] of pages) {
   const raw = { width: picture.width, height: picture.height, channels: 1 as const };
   const blur = await fastest(() => sharp(picture.grey, { raw }).blur(2).raw().toBuffer());
   const lines = await fastest(() => findLines(picture, holes));
+  const gimps = await fastest(() => findGimps(picture, holes));
   console.log(
     [
       name.padEnd(26),
@@ -61,7 +65,9 @@ for (const [name, known, options] of pages) {
       (right / truth.size).toFixed(3).padEnd(7),
       `${blur.toFixed(0)} ms`.padEnd(10),
       `${lines.toFixed(0)} ms`.padEnd(10),
-      (lines / blur).toFixed(2),
+      (lines / blur).toFixed(2).padEnd(7),
+      `${gimps.toFixed(0)} ms`.padEnd(10),
+      (gimps / blur).toFixed(2),
     ].join(' '),
   );
 }
