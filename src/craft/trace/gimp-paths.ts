@@ -70,39 +70,45 @@ interface End extends PixelPoint {
   readonly y: number;
 }
 
-/** Again and again joins the two ends that meet most nearly in a straight line, as long as any do, within `reach` pixels. */
+/** Joins ends within `reach` pixels that go straight on into each other, the straightest first, each end once. */
 function joined(branches: readonly (readonly number[])[], width: number, reach: number): PixelPath[] {
-  let paths = branches.map((pixels) => ({ pixels, ends: endsOf(pixels, width, reach) }));
-  const done: PixelPath[] = [];
-  for (;;) {
-    let best: { a: number; b: number; sideA: number; sideB: number; turn: number } | null = null;
-    for (let a = 0; a < paths.length; a++) {
-      for (let b = a; b < paths.length; b++) {
-        for (let sides = 0; sides < 4; sides++) {
-          const [sideA, sideB] = [sides & 1, sides >> 1];
-          // A path joins itself only end to beginning, and only where it is long enough to go round.
-          if (a === b && (sideA !== 1 || sideB !== 0 || paths[a]!.pixels.length < 3 * reach)) continue;
-          const [one, other] = [paths[a]!.ends[sideA]!, paths[b]!.ends[sideB]!];
-          const apart = Math.hypot(one.column - other.column, one.row - other.row);
-          if (apart > reach) continue;
-          const turn = one.x * other.x + one.y * other.y + 0.3 * (apart / reach);
-          if (turn < -0.7 && (!best || turn < best.turn)) best = { a, b, sideA, sideB, turn };
-        }
-      }
+  // End 2 k is where branch k begins, end 2 k + 1 where it ends.
+  const ends = branches.flatMap((pixels) => endsOf(pixels, width, reach));
+  const meetings: { readonly one: number; readonly other: number; readonly turn: number }[] = [];
+  ends.forEach((a, one) => {
+    for (let other = 0; other < one; other++) {
+      const b = ends[other]!;
+      const apart = Math.hypot(a.column - b.column, a.row - b.row);
+      if (apart > reach) continue;
+      // A branch joins itself only where it is long enough to go round.
+      if (one >> 1 === other >> 1 && branches[one >> 1]!.length < 3 * reach) continue;
+      const turn = a.x * b.x + a.y * b.y + 0.3 * (apart / reach);
+      if (turn < -0.7) meetings.push({ one, other, turn });
     }
-    if (!best) break;
-    const [one, other] = [paths[best.a]!.pixels, paths[best.b]!.pixels];
-    const { a, b } = best;
-    paths = paths.filter((_, k) => k !== a && k !== b);
-    if (a === b) {
-      done.push({ pixels: one, closed: true });
-      continue;
-    }
-    const first = best.sideA === 1 ? one : [...one].reverse();
-    const pixels = [...first, ...(best.sideB === 0 ? other : [...other].reverse())];
-    paths.push({ pixels, ends: endsOf(pixels, width, reach) });
+  });
+  meetings.sort((a, b) => a.turn - b.turn);
+  const mate = new Map<number, number>();
+  for (const { one, other } of meetings) {
+    if (mate.has(one) || mate.has(other)) continue;
+    mate.set(one, other).set(other, one);
   }
-  return [...done, ...paths.map(({ pixels }) => ({ pixels, closed: false }))];
+  const used = new Set<number>();
+  const follow = (first: number): number[] => {
+    const pixels: number[] = [];
+    for (let end: number | undefined = first; end !== undefined && !used.has(end >> 1); ) {
+      used.add(end >> 1);
+      const branch: readonly number[] = branches[end >> 1]!;
+      pixels.push(...(end % 2 === 0 ? branch : [...branch].reverse()));
+      end = mate.get(end ^ 1);
+    }
+    return pixels;
+  };
+  const open = ends.flatMap((_, end) => (mate.has(end) || used.has(end >> 1) ? [] : [follow(end)]));
+  const closed = branches.flatMap((_, k) => (used.has(k) ? [] : [follow(2 * k)]));
+  return [
+    ...open.map((pixels) => ({ pixels, closed: false })),
+    ...closed.map((pixels) => ({ pixels, closed: true })),
+  ];
 }
 
 /** The beginning and the end of a path. */
