@@ -3,6 +3,7 @@ import packageJson from '../../package.json' with { type: 'json' };
 import type { ExitCode } from './outcome/exit.ts';
 import { clean } from './terminal/clean.ts';
 import { addCalibrate } from './verbs/calibrate.ts';
+import { addLight } from './verbs/light.ts';
 import { addLook } from './verbs/look.ts';
 import { addPrint } from './verbs/print.ts';
 import { addReady } from './verbs/ready.ts';
@@ -27,7 +28,7 @@ export function program(leave: (code: ExitCode) => void): Command {
       writeOut: (text) => process.stdout.write(text),
       writeErr: (text) => process.stderr.write(clean(text)),
     });
-  for (const add of [addTrace, addTrue, addLook, addPrint, addCalibrate, addReady, addRoute])
+  for (const add of [addTrace, addTrue, addLook, addPrint, addCalibrate, addReady, addRoute, addLight])
     add(pinlight, leave);
   return pinlight.addHelpText('after', AFTER);
 }

@@ -2,6 +2,7 @@ import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { CheckTrouble } from './light/light.ts';
 import type { PictureTrouble } from './picture.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
@@ -17,7 +18,8 @@ export type Trouble =
   | RouteTrouble
   | PrintTrouble
   | CalibrateTrouble
-  | ProfileTrouble;
+  | ProfileTrouble
+  | CheckTrouble;
 
 /** What is wrong with a file or folder as such. */
 export type FileTrouble =
