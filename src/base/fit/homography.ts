@@ -72,7 +72,8 @@ export function fitHomography(from: readonly Point[], onto: readonly Point[]): H
     take(v);
   }
   const h = solveDense(matrix, right);
-  if (h === null) return null;
+  // between frames of the same spread no number is large, unless the pairs do not determine the map
+  if (h === null || h.some((value) => !(Math.abs(value) < 1e6))) return null;
   const core: Homography = [h[0]!, h[1]!, h[2]!, h[3]!, h[4]!, h[5]!, h[6]!, h[7]!, 1];
   return composeHomographies(outOf(target), composeHomographies(core, into(source)));
 }

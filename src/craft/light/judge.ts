@@ -137,7 +137,7 @@ function verdicts(
   const about = growBox(boxOf(pins), ROUND_ABOUT);
   const dim = 0.35 * found.amplitude;
   const extra = left.filter(
-    (hole) => boxHolds(about, hole) && hole.spot.amplitude >= dim && aspectOf(hole.shape) < 3,
+    (hole) => boxHolds(about, hole) && hole.spot.amplitude >= dim && hole.diameter < WIDEST * diameter,
   );
   const others = left.filter((hole) => !boxHolds(about, hole)).length;
   const having = (verdict: PinVerdict['verdict']): number[] =>
@@ -175,6 +175,9 @@ function verdicts(
     notes,
   };
 }
+
+/** What is so many times as wide as most holes is no hole: light past the edge of the card, or a tear. */
+const WIDEST = 2;
 
 /** Ways that leave no more than so much more unexplained are as good as the one that was taken. */
 const AS_GOOD = 1.5;

@@ -4,13 +4,13 @@ import type { Regions } from '#base/picture/regions.ts';
 
 /**
  * The centres of the holes that run together in one patch: the parts into which it falls as the level rises, where they
- * are about as large as holes and as far apart. A hair across a hole parts it as well, but into halves that lie closer.
+ * are about as large as holes and as far apart; `amplitude` is the grey by which they differ from the card. A hair across a hole parts it as well, but into halves that lie closer.
  */
 export function clustersIn(
   { width, grey }: GreyPicture,
   patches: Regions,
   index: number,
-  { amplitude }: { readonly amplitude: number },
+  amplitude: number,
   holeArea: number,
 ): PixelPoint[] {
   const { left, right, top, bottom } = patches.regions[index]!;

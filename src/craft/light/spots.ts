@@ -1,3 +1,4 @@
+import { median } from '#base/fit/robust.ts';
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { groundOf, hasInk } from '#base/picture/ground.ts';
@@ -43,29 +44,40 @@ export function findSpots(picture: GreyPicture): Spots {
   if (!hasInk(ground)) return { spots: [], diameter: 0, amplitude: 0 };
   const patches = inkRegions(picture, ground, LIT_SHARE);
   const most = Math.max(400, LARGEST_SHARE * picture.width * picture.height);
-  const usable = patches.regions.map(
-    (region) =>
-      region.area >= SMALLEST_AREA && region.area <= most && isCompact(region) && isInside(region, picture),
-  );
-  const measured: { readonly spot: Spot; readonly index: number }[] = [];
-  usable.forEach((fits, index) => {
-    const spot = fits ? measure(picture, patches, index, null) : null;
-    if (spot !== null) measured.push({ spot, index });
+  const alone: { readonly spot: Spot; readonly index: number }[] = [];
+  const tangled: number[] = [];
+  patches.regions.forEach((region, index) => {
+    if (region.area < SMALLEST_AREA || !isInside(region, picture)) return;
+    const spot = region.area <= most && isCompact(region) ? measure(picture, patches, index, null) : null;
+    if (spot !== null) alone.push({ spot, index });
+    else if (boxArea(region) < MOST_TANGLED) tangled.push(index);
   });
-  const size = usualArea(measured.map(({ spot }) => spot));
-  const spots = measured.flatMap(({ spot, index }) => {
-    if (spot.area < 1.4 * size) return [spot];
-    const centres = clustersIn(picture, patches, index, spot, size);
-    if (centres.length < 2) return [spot];
+  const size = usualArea(alone.map(({ spot }) => spot));
+  const amplitude = median(alone.map(({ spot }) => spot.amplitude));
+  const parted = (index: number, own: number): Spot[] => {
+    const centres = clustersIn(picture, patches, index, own, size);
+    if (centres.length < 2) return [];
     return centres.flatMap((_, which) => measure(picture, patches, index, { centres, which }) ?? []);
+  };
+  const spots = alone.flatMap(({ spot, index }) => {
+    const parts = spot.area < 1.4 * size ? [] : parted(index, spot.amplitude);
+    return parts.length > 0 ? parts : [spot];
   });
-  const amplitudes = Float64Array.from(spots, ({ amplitude }) => amplitude).sort();
+  for (const index of tangled) {
+    const { area } = patches.regions[index]!;
+    if (size > 0 && area > 1.4 * size && area < 60 * size) spots.push(...parted(index, amplitude));
+  }
   return {
     spots: spots.filter((spot) => elongation(spot) < 3.2),
     diameter: diameterOf({ area: size }),
-    amplitude: amplitudes[amplitudes.length >> 1] ?? 0,
+    amplitude: amplitude || 0,
   };
 }
+
+/** Holes that run together are parted while their box has no more pixels than this. */
+const MOST_TANGLED = 120_000;
+
+const boxArea = ({ left, right, top, bottom }: Region): number => (right - left + 1) * (bottom - top + 1);
 
 const isCompact = ({ left, right, top, bottom, area }: Region): boolean => {
   const width = right - left + 1;
@@ -123,10 +135,11 @@ function measure(
   const right = Math.min(width - 1, region.right + pad);
   const top = Math.max(0, region.top - pad);
   const bottom = Math.min(height - 1, region.bottom + pad);
-  const card = rimGrey(width, height, grey, region);
+  const rim = rimGreys(width, height, grey, region);
+  const card = rim[Math.floor(0.6 * rim.length)]!;
   const light = innerGrey(width, grey, patches, index, region);
   const amplitude = card - light;
-  if (amplitude < 8) return null;
+  if (amplitude < 8 || shareUnder(rim, (card + light) / 2) > MOST_LIT_RIM) return null;
   let [sum, sumX, sumY, xx, xy, yy] = [0, 0, 0, 0, 0, 0];
   const [middleX, middleY] = [(left + right) / 2, (top + bottom) / 2];
   for (let row = top; row <= bottom; row++) {
@@ -171,29 +184,35 @@ function nearestOf(centres: readonly PixelPoint[], column: number, row: number):
   return best;
 }
 
-const samples: number[] = [];
+/** Where more of the frame round a patch is lit than this, it is no hole: a piece of the light past the card's edge. */
+const MOST_LIT_RIM = 0.4;
 
-/** Grey of the card round a patch: well up among the pixels of a frame round it, for neighbours may reach into that. */
-function rimGrey(width: number, height: number, grey: Uint8Array, region: Region): number {
+/**
+ * Greys of a frame round a patch, sorted. That of the card lies well up among them, for neighbours may reach into the
+ * frame.
+ */
+function rimGreys(width: number, height: number, grey: Uint8Array, region: Region): number[] {
   const pad = 3;
   const left = Math.max(0, region.left - pad);
   const right = Math.min(width - 1, region.right + pad);
   const top = Math.max(0, region.top - pad);
   const bottom = Math.min(height - 1, region.bottom + pad);
-  samples.length = 0;
+  const greys: number[] = [];
   for (let column = left; column <= right; column++) {
-    samples.push(grey[top * width + column]!, grey[bottom * width + column]!);
+    greys.push(grey[top * width + column]!, grey[bottom * width + column]!);
   }
   for (let row = top + 1; row < bottom; row++) {
-    samples.push(grey[row * width + left]!, grey[row * width + right]!);
+    greys.push(grey[row * width + left]!, grey[row * width + right]!);
   }
-  samples.sort((one, other) => one - other);
-  return samples[Math.floor(0.6 * samples.length)]!;
+  return greys.sort((one, other) => one - other);
 }
+
+const shareUnder = (sorted: readonly number[], level: number): number =>
+  sorted.filter((value) => value < level).length / sorted.length;
 
 /** Grey of the light in a patch: the mean of its strongest fifth, so that grain does not decide. */
 function innerGrey(width: number, grey: Uint8Array, patches: Regions, index: number, region: Region): number {
-  samples.length = 0;
+  const samples: number[] = [];
   for (let row = region.top; row <= region.bottom; row++) {
     for (let column = region.left; column <= region.right; column++) {
       if (patches.at(column, row) === index) samples.push(grey[row * width + column]!);
