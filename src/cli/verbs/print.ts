@@ -75,10 +75,12 @@ export const addPrint: AddVerb = (pinlight, leave) => {
           : orRefuse(readProfile(await readInput(flags.printer)), flags.printer);
       const typeface = openFonts();
       const line = progressLine();
-      const corrected = printer && {
-        correction: { x: printer.x, y: printer.y },
-        inkSpread: printer.inkSpread,
-      };
+      // Only the PDF is put right for a printer: other files are the same with and without one.
+      const corrected = printer &&
+        !/\.(svg|png)$/i.test(output) && {
+          correction: { x: printer.x, y: printer.y },
+          inkSpread: printer.inkSpread,
+        };
       const picture = flags.markings === 'paper' ? await paperOf(file, name, line.progress) : null;
       const printed = orRefuse(
         printPattern(

@@ -16,6 +16,7 @@ import { calibrationLengths, calibrationSheet } from '#paper/sheet/calibration-s
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import { photocopyLengths, photocopySheet } from '#paper/sheet/photocopy-sheet.ts';
 import { type Sheet, type SheetContext, sheetContext } from '#paper/sheet/sheet.ts';
+import { testSheet } from '#paper/sheet/test-sheet.ts';
 import type { Typeface } from '#paper/type/typeface.ts';
 
 /** The sheet to measure by, for a printer or for a copier; with the correction of a profile that is being proved. */
@@ -28,6 +29,13 @@ export function sheetToMeasure(
   const context = contextOf(typeface, profile);
   return use === 'photocopy' ? photocopySheet(context, paper) : calibrationSheet(context, paper);
 }
+
+/** What to print and measure before a whole set is printed; with the correction of a profile, where there is one. */
+export const sheetToTry = (
+  typeface: Typeface,
+  paper: PaperSize,
+  profile: PrinterProfile | null,
+): readonly Sheet[] => testSheet(contextOf(typeface, profile), paper);
 
 /** A profile from the readings of a first print. */
 export function profileFrom(
