@@ -1,4 +1,4 @@
-import type { Point } from '../geometry/point.ts';
+import { distance, type Point } from '../geometry/point.ts';
 import { solveDense } from './solve.ts';
 
 /**
@@ -75,7 +75,12 @@ export function fitHomography(from: readonly Point[], onto: readonly Point[]): H
   // between frames of the same spread no number is large, unless the pairs do not determine the map
   if (h === null || h.some((value) => !(Math.abs(value) < 1e6))) return null;
   const core: Homography = [h[0]!, h[1]!, h[2]!, h[3]!, h[4]!, h[5]!, h[6]!, h[7]!, 1];
-  return composeHomographies(outOf(target), composeHomographies(core, into(source)));
+  const whole = composeHomographies(outOf(target), composeHomographies(core, into(source)));
+  // four pairs with three on one line cannot be met, whatever the equations say
+  const isMet =
+    count > 4 ||
+    from.every((point, k) => distance(applyHomography(whole, point), onto[k]!) < 1e-6 * target.size);
+  return isMet ? whole : null;
 }
 
 /** A frame about the mean of points in which their spread is 1. */
