@@ -10,10 +10,9 @@ import { say } from './terminal/say.ts';
 export async function run(words: readonly string[]): Promise<number> {
   let code: number = EXIT.done;
   try {
-    const pinlight = await program(words, (verbCode) => {
+    await program((verbCode) => {
       code = verbCode;
-    });
-    await pinlight.parseAsync(words, { from: 'user' });
+    }).parseAsync(words, { from: 'user' });
     return code;
   } catch (fault) {
     if (fault instanceof CommanderError) return fault.exitCode === 0 ? EXIT.done : EXIT.refused;

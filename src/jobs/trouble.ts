@@ -1,8 +1,8 @@
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
-import type { CheckTrouble } from './light/light.ts';
 import type { PictureTrouble } from './picture.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
@@ -19,7 +19,8 @@ export type Trouble =
   | PrintTrouble
   | CalibrateTrouble
   | ProfileTrouble
-  | CheckTrouble;
+  | CutTrouble
+  | PresetTrouble;
 
 /** What is wrong with a file or folder as such. */
 export type FileTrouble =
@@ -67,3 +68,9 @@ export type ProfileTrouble = { readonly kind: 'not-a-profile' };
 
 /** Why no order of the holes can be given. */
 export type RouteTrouble = { readonly kind: 'spread-scale-unknown' };
+
+/** A shop's preset that is none; `where` is the first value that is wrong, such as 'bed.width'. */
+export interface PresetTrouble {
+  readonly kind: 'not-a-preset';
+  readonly where: string;
+}

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { lightResult } from '#jobs/results/light.ts';
+import { cutResult } from '#jobs/results/cut.ts';
 import { lookResult } from '#jobs/results/look.ts';
 import { printResult } from '#jobs/results/print.ts';
 import { readyResult } from '#jobs/results/ready.ts';
@@ -11,12 +11,12 @@ import { trueResult } from '#jobs/results/true.ts';
 // `npx vitest run test/jobs/schemas.test.ts -u` writes the published schemas anew.
 describe('the published schemas of --json are those of the code', () => {
   test.each([
-    ['light', lightResult],
     ['trace', traceResult],
     ['look', lookResult],
     ['ready', readyResult],
     ['print', printResult],
     ['route', routeResult],
+    ['cut', cutResult],
     ['true', trueResult],
   ])('%s', async (verb, schema) => {
     const published = { title: `What \`pinlight ${verb} --json\` prints`, ...z.toJSONSchema(schema) };

@@ -5,7 +5,16 @@ import { describe, test } from 'vitest';
 import data from '../outside/data.json' with { type: 'json' };
 import tools from '../outside/tools.json' with { type: 'json' };
 
-type Tool = 'pdftotext' | 'qpdf' | 'mutool' | 'gs' | 'rsvg-convert' | 'gerbv' | 'paperconf' | 'unzip';
+type Tool =
+  | 'pdftotext'
+  | 'qpdf'
+  | 'mutool'
+  | 'gs'
+  | 'rsvg-convert'
+  | 'gerbv'
+  | 'paperconf'
+  | 'unzip'
+  | 'ezdxf';
 type DataSet = 'dot-sheets' | 'png-suite' | 'go-pictures' | 'drill-file' | 'camera-files' | 'drilling-tour';
 
 /**

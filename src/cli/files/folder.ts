@@ -24,12 +24,7 @@ export async function writeFolder(name: string, files: readonly ReadyFile[]): Pr
         () => false,
       );
       if (replaces) await rename(place, old);
-      try {
-        await rename(aside, place);
-      } catch (fault) {
-        if (replaces) await rename(old, place);
-        throw fault;
-      }
+      await rename(aside, place);
       if (replaces) await rm(old, { recursive: true });
     });
   } catch (fault) {

@@ -1,11 +1,12 @@
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
+import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
-import type { CheckTrouble } from '../light/light.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type {
   FileTrouble,
+  PresetTrouble,
   ProfileTrouble,
   ReadyTrouble,
   RouteTrouble,
@@ -16,8 +17,8 @@ import type {
 } from '../trouble.ts';
 import { calibrateTroubleInWords, profileTroubleInWords } from './calibrate.ts';
 import { containerTroubleInWords } from './container.ts';
+import { cutTroubleInWords, presetTroubleInWords } from './cut.ts';
 import { fileTroubleInWords } from './file.ts';
-import { lightTroubleInWords } from './light.ts';
 import { patternTroubleInWords } from './pattern.ts';
 import { pictureTroubleInWords } from './picture.ts';
 import { printTroubleInWords } from './print.ts';
@@ -39,7 +40,8 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<ProfileTrouble>(trouble, PROFILE)) return profileTroubleInWords(trouble);
   if (isOf<ReadyTrouble>(trouble, READY)) return readyTroubleInWords(trouble);
   if (isOf<RouteTrouble>(trouble, ROUTE)) return routeTroubleInWords(trouble);
-  if (isOf<CheckTrouble>(trouble, LIGHT)) return lightTroubleInWords(trouble);
+  if (isOf<CutTrouble>(trouble, CUT)) return cutTroubleInWords(trouble);
+  if (isOf<PresetTrouble>(trouble, PRESET)) return presetTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
 }
 
@@ -104,6 +106,18 @@ const READY: Kinds<ReadyTrouble> = { 'too-many-pins': true, 'nothing-to-prick': 
 
 const ROUTE: Kinds<RouteTrouble> = { 'spread-scale-unknown': true };
 
+const CUT: Kinds<CutTrouble> = {
+  'cut-scale-unknown': true,
+  'cut-no-holes': true,
+  'cut-hole-over-spacing': true,
+  'cut-option': true,
+  'cut-too-many-parts': true,
+  'cut-bed-too-small': true,
+  'cut-paper-too-small': true,
+};
+
+const PRESET: Kinds<PresetTrouble> = { 'not-a-preset': true };
+
 const PRINT: Kinds<PrintTrouble> = {
   'print-scale-unknown': true,
   'print-nothing': true,
@@ -116,16 +130,6 @@ const PRINT: Kinds<PrintTrouble> = {
 const CALIBRATE: Kinds<CalibrateTrouble> = { 'reading-impossible': true, 'reading-out-of-range': true };
 
 const PROFILE: Kinds<ProfileTrouble> = { 'not-a-profile': true };
-
-const LIGHT: Kinds<CheckTrouble> = {
-  'light-scale-unknown': true,
-  'light-few-pins': true,
-  'light-no-holes': true,
-  'light-few-holes': true,
-  'light-blurred': true,
-  'light-no-match': true,
-  'light-poor-match': true,
-};
 
 const isOf = <Family extends Trouble>(trouble: Trouble, kinds: Kinds<Family>): trouble is Family =>
   Object.hasOwn(kinds, trouble.kind);

@@ -1,10 +1,7 @@
 import { heightOf, widthOf } from '#base/geometry/box.ts';
-import { done, failed, type Result } from '#base/result.ts';
 import type { PaperSize } from '#base/units/paper.ts';
-import type { CalibrationLengths } from '../calibrate/factors.ts';
 import { type Block, flow, gap, heading, item } from './flow.ts';
 import { furniture } from './furniture.ts';
-import type { PrintTrouble } from './options.ts';
 import { RULER_LENGTH, ruler } from './ruler.ts';
 import type { Sheet, SheetContext } from './sheet.ts';
 
@@ -12,7 +9,7 @@ import type { Sheet, SheetContext } from './sheet.ts';
  * A sheet to put on a copier: rulers across and down in several places, since a copier need not stretch the whole
  * page alike.
  */
-export function photocopySheet(context: SheetContext, paper: PaperSize): Result<Sheet, PrintTrouble> {
+export function photocopySheet(context: SheetContext, paper: PaperSize): Sheet {
   const { typeface } = context;
   const about = {
     kind: 'photocopy',
@@ -26,13 +23,7 @@ export function photocopySheet(context: SheetContext, paper: PaperSize): Result<
   const frame = furniture(context, about);
   const { room } = frame;
   const [width, height] = [widthOf(room), heightOf(room)];
-  const down = room.bottom - RULER_LENGTH - 2;
-  const text = {
-    left: room.left + 14,
-    right: room.right - 14,
-    top: room.top + height * 0.16,
-    bottom: down - 16,
-  };
+  const text = { ...room, left: room.left + 14, right: room.right - 14, top: room.top + height * 0.16 };
   const advice: Block[] = [
     heading(typeface, 'Printing anew is better than copying'),
     ...[
@@ -47,17 +38,9 @@ export function photocopySheet(context: SheetContext, paper: PaperSize): Result<
       'Type in the mean of those across and the mean of those down as a photocopy profile of its own.',
     ].flatMap((words, k) => item(typeface, { number: `${k + 1}` }, words, text.right - text.left)),
   ];
-  const pages = flow(advice, text);
-  if (pages.length > 1 || width < RULER_LENGTH + 20) {
-    return failed({
-      kind: 'print-paper-too-small',
-      paper: paper.name,
-      width: paper.width,
-      height: paper.height,
-    });
-  }
+  const down = room.bottom - RULER_LENGTH - 2;
   const middle = room.left + (width - RULER_LENGTH) / 2;
-  return done({
+  return {
     kind: about.kind,
     id: about.id,
     title: about.title,
@@ -68,10 +51,7 @@ export function photocopySheet(context: SheetContext, paper: PaperSize): Result<
       ...ruler(typeface, { x: middle, y: down - 8 }, 'across'),
       ...ruler(typeface, { x: room.left + width / 2, y: down }, 'down'),
       ...ruler(typeface, { x: room.right - 8, y: down }, 'down'),
-      ...pages[0]!,
+      ...(flow(advice, text)[0] ?? []),
     ],
-  });
+  };
 }
-
-/** What the rulers of the photocopy sheet measure. */
-export const photocopyLengths: CalibrationLengths = { across: RULER_LENGTH, down: RULER_LENGTH };

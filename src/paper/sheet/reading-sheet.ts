@@ -11,8 +11,6 @@ export interface Reading {
   readonly title: string;
   readonly advice: string;
   readonly paper: PaperSize;
-  /** What stands for the page's place where there is only one. */
-  readonly page?: string;
 }
 
 /** As many sheets as the blocks fill, with the furniture of all sheets. */
@@ -28,7 +26,7 @@ export function readingSheets(
       ...reading,
       id,
       label: `${number} of ${total}`,
-      page: pages.length > 1 ? `page ${k + 1} of ${pages.length}` : (reading.page ?? 'one page'),
+      page: pages.length > 1 ? `page ${k + 1} of ${pages.length}` : 'one page',
     });
     return {
       kind: reading.kind,

@@ -15,7 +15,8 @@ export type SheetKind =
   | 'summary'
   | 'test'
   | 'calibration'
-  | 'photocopy';
+  | 'photocopy'
+  | 'print-then-cut';
 
 /** A finished sheet: its paper as it lies, and everything that is on it, in mm from the paper's top left corner. */
 export interface Sheet {

@@ -7,6 +7,7 @@ import { type OutlineContext, outline, textStart } from '../drawing/outline.ts';
 import { rectangle } from '../drawing/path.ts';
 import type { Typeface } from '../type/typeface.ts';
 import { base64 } from './base64.ts';
+import { escaped } from './escaped.ts';
 import { encodePng } from './png.ts';
 
 /** A sheet to write: its paper as it lies, its title, and what is on it. */
@@ -206,12 +207,3 @@ const decimal = (value: number, digits: number): string =>
     .toFixed(digits)
     .replace(/\.?0+$/, '')
     .replace(/^-0$/, '0');
-
-const escaped = (text: string): string =>
-  text
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: XML 1.0 allows none of these
-    .replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '')
-    .replace(/[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/g, '')
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('"', '&quot;');

@@ -1,0 +1,222 @@
+import { type Affine, applyAffine, compose, translation } from '#base/geometry/affine.ts';
+import { type Box, boxOf, growBox, heightOf, joinBoxes, widthOf } from '#base/geometry/box.ts';
+import type { Point } from '#base/geometry/point.ts';
+import { done, failed, type Result } from '#base/result.ts';
+import type { Pattern } from '#pattern/pattern.ts';
+import { movePath } from '../drawing/move.ts';
+import { rectangle } from '../drawing/path.ts';
+import { cuttingBoxes } from '../ink/pattern-ink.ts';
+import { type CutDrawing, type CutLayer, type CutLine, cutLayers } from './drawing.ts';
+import { engraving } from './engraving.ts';
+import { drawnForOpening, drawnForPiece, openingOf } from './kerf.ts';
+import { cutLines } from './lines.ts';
+import { withoutCoincident } from './merge.ts';
+import {
+  type CutNote,
+  type CutOptions,
+  type CutTrouble,
+  cutOptionOutOfRange,
+  patternUncuttable,
+} from './options.ts';
+import { outlineWithTabs } from './tabs.ts';
+import { TARGET_ROOM, targetMarks, targetPlaces } from './targets.ts';
+import { leastHole, leastWeb, thinWebs, usualSpacing } from './web.ts';
+
+/** A pattern laid out for a machine. Lengths in mm, from the top left of its frame, y down. */
+export interface CuttingJob {
+  /** Holes, engraving, outline and targets of the card. */
+  readonly card: CutDrawing;
+  /** The film's outline in the very same frame, where it was asked for. */
+  readonly film: CutDrawing | null;
+  /** The finished hole, and the circle that the file draws for it. */
+  readonly hole: number;
+  readonly drawn: number;
+  /** Centres of the holes in the order of the file. */
+  readonly holes: readonly Point[];
+  /** For each of them, its pin by index. */
+  readonly pins: readonly number[];
+  readonly targets: readonly Point[];
+  /** From the pattern's mm to the frame's. */
+  readonly toFrame: Affine;
+  readonly notes: readonly CutNote[];
+}
+
+/** Lays a pattern out for a machine, from the top left of a frame that holds it. */
+export function cuttingJob(pattern: Pattern, options: CutOptions): Result<CuttingJob, CutTrouble> {
+  const trouble = patternUncuttable(pattern) ?? cutOptionOutOfRange(options);
+  if (trouble) return failed(trouble);
+  const { hole, kerf, card: wish } = options;
+  const drawn = drawnForOpening(hole, kerf);
+  const turn: Affine = options.mirror ? { a: -1, b: 0, c: 0, d: 1, e: 0, f: 0 } : translation(0, 0);
+  const kept = withoutCoincident(pattern.pins);
+  const places = kept.map((pin) => applyAffine(turn, pattern.pins[pin]!));
+  const burnt = openingOf(drawn, kerf);
+  const spacing = usualSpacing(places, burnt + leastWeb(options.cardThickness));
+  if (places.length > 1 && spacing <= burnt) {
+    return failed({ kind: 'cut-hole-over-spacing', hole: burnt, spacing });
+  }
+  const engraved = options.engrave
+    ? engraving(pattern, options.typeface, hole)
+    : { lines: [], box: null, notes: [] };
+  const etched = engraved.lines.map((line) => moveLine(line, turn));
+  const inked = joinBoxes(
+    growBox(boxOf(places), drawn / 2),
+    etched.length ? boxOfLines(etched) : boxOf(places),
+  );
+  const outlines = wish && cuttingBoxes(growBox(inked, (hole - drawn) / 2), wish.margin, FILM_MARGIN);
+  const drawnCard = outlines && growBox(outlines.card, drawnForPiece(0, kerf) / 2);
+  const filmBox = options.film ? (outlines?.film ?? growBox(inked, CARD_MARGIN + FILM_MARGIN)) : undefined;
+  const content = [drawnCard, filmBox].reduce<Box>((box, one) => (one ? joinBoxes(box, one) : box), inked);
+  const frame = options.ref ? growBox(content, TARGET_ROOM) : content;
+  const toOrigin = translation(-frame.left, -frame.top);
+  const toFrame = compose(toOrigin, turn);
+  const size = { width: widthOf(frame), height: heightOf(frame) };
+  const holes = places.map((place) => applyAffine(toOrigin, place));
+  const order = options.order(holes);
+  const outline = drawnCard
+    ? cardOutline(moveBox(drawnCard, toOrigin), wish.tabs, holes, burnt / 2)
+    : { lines: [], notes: [] };
+  const targets = options.ref
+    ? targetPlaces({ left: 0, top: 0, right: size.width, bottom: size.height })
+    : [];
+  const layers: Record<CutLayer, readonly CutLine[]> = {
+    REF: targets.flatMap(targetMarks).flatMap((mark) => cutLines(mark, options.typeface)),
+    ENGRAVE: etched.map((line) => moveLine(line, toOrigin)),
+    HOLES: order.map((k) => ({ kind: 'circle', at: holes[k]!, diameter: drawn })),
+    INNER: [],
+    OUTLINE: outline.lines,
+  };
+  return done({
+    card: { ...size, layers: chosen(layers, options.only) },
+    film: filmBox
+      ? { ...size, layers: { OUTLINE: [{ kind: 'path', path: rectangle(moveBox(filmBox, toOrigin)) }] } }
+      : null,
+    hole,
+    drawn,
+    holes: order.map((k) => holes[k]!),
+    pins: order.map((k) => kept[k]!),
+    targets,
+    toFrame,
+    notes: [
+      ...(pattern.scale.from === 'none' ? [{ kind: 'scale-unproved' } as const] : []),
+      ...holeNotes(pattern, options, kept, places, drawn),
+      ...engraved.notes,
+      ...(wish && wish.margin < leastWeb(options.cardThickness)
+        ? [{ kind: 'card-inside-holes', margin: wish.margin } as const]
+        : []),
+      ...outline.notes,
+    ],
+  });
+}
+
+/** Film is cut a little larger than the card so that it folds over (common practice, no source; the figures are ours). */
+export const CARD_MARGIN = 10;
+const FILM_MARGIN = 7;
+
+/** The drawing moved to another place of a frame of another size. */
+export const placeDrawing = (
+  { layers }: CutDrawing,
+  by: Affine,
+  size: { readonly width: number; readonly height: number },
+): CutDrawing => ({
+  ...size,
+  layers: Object.fromEntries(
+    Object.entries(layers).map(([layer, lines]) => [layer, lines.map((line) => moveLine(line, by))]),
+  ),
+});
+
+function holeNotes(
+  { pins }: Pattern,
+  { hole, kerf, cardThickness }: CutOptions,
+  kept: readonly number[],
+  places: readonly Point[],
+  drawn: number,
+): CutNote[] {
+  const least = leastWeb(cardThickness);
+  const thin = thinWebs(places, openingOf(drawn, kerf), least);
+  const ids = ({ holes: [one, other] }: (typeof thin)[number]): [string, string] => [
+    pins[kept[one]!]!.id,
+    pins[kept[other]!]!.id,
+  ];
+  const overlapping = thin.filter(({ card }) => card <= 0);
+  const fragile = thin.slice(overlapping.length);
+  const notes: CutNote[] = [];
+  if (drawn === 0) notes.push({ kind: 'points-for-holes', hole, kerf });
+  if (kept.length < pins.length) notes.push({ kind: 'holes-merged', count: pins.length - kept.length });
+  if (overlapping.length) notes.push({ kind: 'holes-overlap', pairs: overlapping.map(ids) });
+  if (fragile[0]) {
+    const thinnest = fragile[0];
+    notes.push({
+      kind: 'thin-web',
+      pairs: fragile.length,
+      thinnest: thinnest.card,
+      least,
+      pins: ids(thinnest),
+    });
+  }
+  if (hole < leastHole(cardThickness))
+    notes.push({ kind: 'small-hole', hole, least: leastHole(cardThickness) });
+  return notes;
+}
+
+function cardOutline(
+  box: Box,
+  tabs: NonNullable<CutOptions['card']>['tabs'],
+  holes: readonly Point[],
+  reach: number,
+): { lines: CutLine[]; notes: CutNote[] } {
+  if (!tabs) return { lines: [{ kind: 'path', path: rectangle(box) }], notes: [] };
+  const { paths, tabs: made } = outlineWithTabs(box, tabs, holes, reach);
+  return {
+    lines: paths.map((path) => ({ kind: 'path', path })),
+    notes: made < tabs.count ? [{ kind: 'tabs-left-out', wanted: tabs.count, made }] : [],
+  };
+}
+
+/** The drawing with its frame among the lines for aligning, where it has such lines at all. */
+export function framed(drawing: CutDrawing): CutDrawing {
+  const { width, height, layers } = drawing;
+  if (!layers.REF) return drawing;
+  const frame: CutLine = { kind: 'path', path: rectangle({ left: 0, top: 0, right: width, bottom: height }) };
+  return { ...drawing, layers: { ...layers, REF: [frame, ...layers.REF] } };
+}
+
+/** Those layers that were asked for and have lines. */
+const chosen = (
+  layers: Readonly<Record<CutLayer, readonly CutLine[]>>,
+  only: readonly CutLayer[] = cutLayers,
+): CutDrawing['layers'] =>
+  Object.fromEntries(only.flatMap((layer) => (layers[layer].length ? [[layer, layers[layer]]] : [])));
+
+const moveLine = (line: CutLine, by: Affine): CutLine =>
+  line.kind === 'circle'
+    ? { ...line, at: applyAffine(by, line.at) }
+    : { ...line, path: movePath(line.path, by) };
+
+const moveBox = ({ left, top, right, bottom }: Box, { e, f }: Affine): Box => ({
+  left: left + e,
+  top: top + f,
+  right: right + e,
+  bottom: bottom + f,
+});
+
+/** Curves count with their control points. */
+const boxOfLines = (lines: readonly CutLine[]): Box =>
+  lines.reduce<Box>(
+    (box, line) =>
+      joinBoxes(
+        box,
+        line.kind === 'circle'
+          ? growBox(boxOf([line.at]), line.diameter / 2)
+          : boxOf(
+              line.path.flatMap((step) =>
+                step.step === 'close'
+                  ? []
+                  : step.step === 'curve'
+                    ? [step.first, step.second, step.to]
+                    : [step.to],
+              ),
+            ),
+      ),
+    boxOf([]),
+  );
