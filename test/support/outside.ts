@@ -15,7 +15,14 @@ type Tool =
   | 'paperconf'
   | 'unzip'
   | 'ezdxf';
-type DataSet = 'dot-sheets' | 'png-suite' | 'go-pictures' | 'drill-file' | 'camera-files' | 'drilling-tour';
+type DataSet =
+  | 'dot-sheets'
+  | 'png-suite'
+  | 'go-pictures'
+  | 'drill-file'
+  | 'camera-files'
+  | 'drilling-tour'
+  | 'drill-board';
 
 /**
  * A group of tests that read with independent programs or from published data (both listed in `test/outside`).

@@ -57,6 +57,7 @@ export class LinKernighan {
       const next = tour.previous(near);
       const closed = loose - apart(this.#xy, next, base);
       if (closed <= this.#least && depth + 1 === BREADTH.length) continue;
+      if (closed <= this.#least && tour.moved(end, next) > FAR) continue;
       const mark = tour.turns;
       tour.turn(end, next);
       const gained = closed > this.#least ? closed : this.#chain(base, next, loose, depth + 1);
@@ -140,6 +141,7 @@ export class LinKernighan {
     if (bestJoint < 0) return 0;
     const closed = best - apart(this.#xy, bestNext, base);
     if (closed <= this.#least && depth + 1 === BREADTH.length) return 0;
+    if (closed <= this.#least && tour.moved(end, near) > FAR) return 0;
     const mark = tour.turns;
     if (bestNext === tour.next(bestJoint)) {
       // base [end .. joint] [next .. near] after, to: base [next .. near] [end .. joint] after
@@ -165,6 +167,8 @@ export class LinKernighan {
 const BREADTH = [5, 3, 1];
 const MOST = Math.max(...BREADTH);
 const SWAPS = 1;
+/** A longer stretch is turned only where that already shortens the tour, not to try what comes after. */
+const FAR = 1000;
 
 const TURN = 0;
 const SWAP = 1;

@@ -7,8 +7,9 @@ import type { Tour } from './tour.ts';
 /**
  * Shortens a tour until no chain of exchanges helps, then shakes it here and there and mends what was shaken, as often as
  * `shakes` says; what did not come out shorter is taken back (O. Martin, S. W. Otto and E. W. Felten, Complex Systems 5
- * (1991) 299-326). A shake swaps two neighbouring short stretches, and shakes go along the tour, so that each costs as
- * little on a large tour as on a small one. Chance is seeded and work is counted, not timed: same holes, same tour.
+ * (1991) 299-326). A shake swaps two neighbouring short stretches, and shakes go from place to near place: every part
+ * gets its share, and what is touched next is still at hand. Chance is seeded and work is counted, not timed: same
+ * holes, same tour.
  */
 export function shorten(tour: Tour, { count, xy }: Places, neighbours: Neighbours, shakes: number): void {
   const least = LEAST * meanLength(neighbours);
@@ -22,8 +23,7 @@ export function shorten(tour: Tour, { count, xy }: Places, neighbours: Neighbour
   const longest = Math.min(STRETCH, (count >> 1) - 2);
   const stretch = () => 1 + Math.floor(random() * longest);
   for (let shake = 0, base = 0; shake < shakes; shake++) {
-    // Somewhat further along than the last shake: over all shakes, every part of the tour gets its share.
-    for (let steps = stretch(); steps > 0; steps--) base = tour.next(base);
+    base = (base + stretch()) % count;
     const worse = swapStretches(tour, xy, base, stretch(), stretch(), waiting);
     if (worse - settle(search, waiting, tour, false) > least) tour.takeBack(0);
     tour.keep();

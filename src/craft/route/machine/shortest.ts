@@ -33,4 +33,4 @@ export function shortestTour(holes: readonly Point[]): ClosedTour {
 const NEIGHBOURS = 8;
 
 /** Few holes are shaken more often: there it costs nothing that anyone would notice. */
-const shakesFor = (count: number): number => Math.max(5 * count, Math.min(100 * count, 30_000));
+const shakesFor = (count: number): number => Math.max(3 * count, Math.min(100 * count, 30_000));

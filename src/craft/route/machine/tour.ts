@@ -44,6 +44,13 @@ export class Tour {
     this.#down = !this.#down;
   }
 
+  /** How many places move in the array when the stretch that leads on from `from` to `to` is turned. */
+  moved(from: number, to: number): number {
+    const ahead = this.#down ? this.#at[from]! - this.#at[to]! : this.#at[to]! - this.#at[from]!;
+    const length = (ahead >= 0 ? ahead : ahead + this.#order.length) + 1;
+    return 2 * length <= this.#order.length ? length : this.#order.length - length;
+  }
+
   /** Turns round the stretch that leads on from `from` to `to`. */
   turn(from: number, to: number): void {
     const size = this.#order.length;
