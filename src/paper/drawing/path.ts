@@ -1,4 +1,4 @@
-import type { Box } from '#base/geometry/box.ts';
+import { type Box, growBox } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 
 /** One step of a drawn line; `curve` is a cubic Bezier curve with its two control points. */
@@ -32,6 +32,12 @@ export const rectangle = ({ left, top, right, bottom }: Box): Path =>
     ],
     true,
   );
+
+/**
+ * The line that keeps everywhere the same distance from an upright rectangle: its parallel outside, with round corners.
+ * It encloses `A + L d + pi d^2` and is `L + 2 pi d` long, where A and L are the rectangle's area and outline (Steiner).
+ */
+export const parallelOf = (box: Box, away: number): Path => roundedRectangle(growBox(box, away), away);
 
 /** An upright rectangle whose corners are rounded by quarter circles of `radius`. */
 export function roundedRectangle({ left, top, right, bottom }: Box, radius: number): Path {

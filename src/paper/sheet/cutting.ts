@@ -2,15 +2,16 @@ import type { Box } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
 import type { Colour, InkMark } from '../drawing/mark.ts';
-import { rectangle } from '../drawing/path.ts';
+import { parallelOf } from '../drawing/path.ts';
 import { LabelPlacer } from '../ink/labels.ts';
 import { cuttingBoxes } from '../ink/pattern-ink.ts';
 import { textLine } from '../type/lettering.ts';
 import { guideLetters } from '../type/style.ts';
 import type { Typeface } from '../type/typeface.ts';
 
-/** Where card and film are cut. */
+/** Where card and film are cut: round the content, with round corners that catch no thread. */
 export interface Cutting {
+  readonly content: Box;
   readonly card: Box;
   readonly film: Box;
 }
@@ -20,21 +21,21 @@ export interface Cutting {
  * That film is cut a little larger than the card is common practice, no source; by how much is our default.
  */
 export function chooseCutting(content: Box, sheetsFor: (content: Box) => number): Cutting {
-  const roomy = cuttingBoxes(content, 10, 7);
-  const narrow = cuttingBoxes(content, 5, 4);
+  const roomy = { content, ...cuttingBoxes(content, 10, 7) };
+  const narrow = { content, ...cuttingBoxes(content, 5, 4) };
   return sheetsFor(narrow.film) < sheetsFor(roomy.film) ? narrow : roomy;
 }
 
 export function cuttingMarks(
   typeface: Typeface,
-  { card, film }: Cutting,
+  { content, card, film }: Cutting,
   holes: readonly Point[],
 ): InkMark[] {
   const placer = new LabelPlacer(new PointIndex(holes), 0.5);
   const line = (box: Box, dash: readonly number[]): InkMark => ({
     kind: 'stroke',
     role: 'outline',
-    path: rectangle(box),
+    path: parallelOf(content, content.left - box.left),
     width: 0.2,
     colour: CUT,
     dash,

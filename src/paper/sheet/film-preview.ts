@@ -14,7 +14,8 @@ import type { Sheet } from './sheet.ts';
  * through the film. A picture that is still packed as JPEG is shown as it is, with a note.
  */
 export function filmPreview(sheet: Sheet, film: Film): { sheet: Sheet; notes: PaperNote[] } {
-  const covered = boxOfMarks(sheet.marks.filter(({ role }) => role === 'outline'));
+  const outlines = sheet.marks.filter(({ role }) => role === 'outline');
+  const covered = boxOfMarks(outlines);
   const through = (colour: Colour): Colour => toHex(underFilm(parseHex(colour)!, film)) as Colour;
   const seen = (mark: InkMark): InkMark => {
     if (mark.kind === 'image') {
@@ -25,7 +26,14 @@ export function filmPreview(sheet: Sheet, film: Film): { sheet: Sheet; notes: Pa
     const isUnder = boxHolds(covered, { x: (left + right) / 2, y: (top + bottom) / 2 });
     return isUnder ? { ...mark, colour: through(mark.colour) } : mark;
   };
-  const ground: InkMark = { kind: 'fill', role: 'picture', path: rectangle(covered), colour: through(white) };
+  const filmLine = outlines.find((mark) => mark.kind === 'stroke');
+  const ground: InkMark = {
+    kind: 'fill',
+    role: 'picture',
+    path: filmLine?.path ?? rectangle(covered),
+    colour: through(white),
+    ...(filmLine?.clip && { clip: filmLine.clip }),
+  };
   const isPacked = sheet.marks.some((mark) => mark.kind === 'image' && mark.picture.form === 'jpeg');
   return {
     sheet: {
