@@ -2,17 +2,26 @@ import { Command } from 'commander';
 import packageJson from '../../package.json' with { type: 'json' };
 import type { ExitCode } from './outcome/exit.ts';
 import { clean } from './terminal/clean.ts';
-import { addCalibrate } from './verbs/calibrate.ts';
-import { addCut } from './verbs/cut.ts';
-import { addLook } from './verbs/look.ts';
-import { addPrint } from './verbs/print.ts';
-import { addReady } from './verbs/ready.ts';
-import { addRoute } from './verbs/route.ts';
-import { addTrace } from './verbs/trace.ts';
-import { addTrue } from './verbs/true.ts';
+import type { AddVerb } from './verbs/verb.ts';
 
-/** The command as people meet it: its verbs, and the help that explains them. */
-export function program(leave: (code: ExitCode) => void): Command {
+/** Every verb in the order in which help lists them. Each brings what it needs only when it is asked for. */
+const VERBS: Readonly<Record<string, () => Promise<AddVerb>>> = {
+  trace: async () => (await import('./verbs/trace.ts')).addTrace,
+  true: async () => (await import('./verbs/true.ts')).addTrue,
+  look: async () => (await import('./verbs/look.ts')).addLook,
+  print: async () => (await import('./verbs/print.ts')).addPrint,
+  calibrate: async () => (await import('./verbs/calibrate.ts')).addCalibrate,
+  ready: async () => (await import('./verbs/ready.ts')).addReady,
+  route: async () => (await import('./verbs/route.ts')).addRoute,
+  cut: async () => (await import('./verbs/cut.ts')).addCut,
+  light: async () => (await import('./verbs/light.ts')).addLight,
+};
+
+/**
+ * The command as people meet it: its verbs, and the help that explains them. Where the first word is a verb, no other is
+ * loaded.
+ */
+export async function program(words: readonly string[], leave: (code: ExitCode) => void): Promise<Command> {
   const pinlight = new Command('pinlight')
     .description(
       'From a paper lace pattern to a card ready to prick: finds the pins on a scan, straightens them, ' +
@@ -28,8 +37,9 @@ export function program(leave: (code: ExitCode) => void): Command {
       writeOut: (text) => process.stdout.write(text),
       writeErr: (text) => process.stderr.write(clean(text)),
     });
-  for (const add of [addTrace, addTrue, addLook, addPrint, addCalibrate, addReady, addRoute, addCut])
-    add(pinlight, leave);
+  const asked = words[0] ?? '';
+  const wanted = Object.hasOwn(VERBS, asked) ? [asked] : Object.keys(VERBS);
+  for (const verb of wanted) (await VERBS[verb]!())(pinlight, leave);
   return pinlight.addHelpText('after', AFTER);
 }
 

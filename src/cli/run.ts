@@ -10,9 +10,10 @@ import { say } from './terminal/say.ts';
 export async function run(words: readonly string[]): Promise<number> {
   let code: number = EXIT.done;
   try {
-    await program((verbCode) => {
+    const pinlight = await program(words, (verbCode) => {
       code = verbCode;
-    }).parseAsync(words, { from: 'user' });
+    });
+    await pinlight.parseAsync(words, { from: 'user' });
     return code;
   } catch (fault) {
     if (fault instanceof CommanderError) return fault.exitCode === 0 ? EXIT.done : EXIT.refused;

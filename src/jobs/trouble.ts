@@ -3,6 +3,7 @@ import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { CheckTrouble } from './light/light.ts';
 import type { PictureTrouble } from './picture.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
@@ -19,6 +20,7 @@ export type Trouble =
   | PrintTrouble
   | CalibrateTrouble
   | ProfileTrouble
+  | CheckTrouble
   | CutTrouble
   | PresetTrouble;
 

@@ -77,3 +77,23 @@ describe('pinlight calibrate', () => {
     expect(run.err).toMatch(/not what "calibrate" wrote/);
   });
 });
+
+describe('files other than PDF', () => {
+  test('are the same with and without a printer', async () => {
+    writeFileSync(at('one.json'), '{"pins":[{"x":12.5,"y":30},{"x":20,"y":30}]}');
+    const measured = ['--across', '169.5', '--down', '230.4', '--ink-spread', '0.1', '--date', '2026-11-25'];
+    expect((await pinlight(['calibrate', '--paper', 'A4', ...measured, '-o', at('p.json')])).code).toBe(0);
+    const print = (name: string, ...more: string[]) =>
+      pinlight(['print', at('one.json'), '--way', 'through', '--paper', 'A4', '-o', at(name), ...more]);
+    expect((await print('plain.svg')).code).toBe(0);
+    expect((await print('corrected.svg', '--printer', at('p.json'))).code).toBe(0);
+    const sheet = (name: string) => readFileSync(at(`${name}-dots-a1.svg`), 'utf8');
+    expect(sheet('corrected')).toBe(sheet('plain'));
+  });
+
+  test('a test sheet is made for any paper that holds the rulers', async () => {
+    const run = await pinlight(['calibrate', '--test', '--sheet', at('try.pdf'), '--paper', 'A5']);
+    expect(run.code).toBe(0);
+    expect(readFileSync(at('try.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+  });
+});

@@ -143,6 +143,7 @@ describe('pinlight trace', () => {
       [['--span', '0,0,10,0=10'], /10 dots apart/],
       [['--dpi', 'fine'], /--dpi "fine" is not understood/],
       [['--dpi', '3'], /no scanner or camera makes/],
+      [['--json', '-o', '-'], /--json prints goes to standard output/],
     ] as const) {
       const run = await pinlight(['trace', example, ...args]);
       expect(run.code).toBe(2);

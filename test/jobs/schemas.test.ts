@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { cutResult } from '#jobs/results/cut.ts';
+import { lightResult } from '#jobs/results/light.ts';
 import { lookResult } from '#jobs/results/look.ts';
 import { printResult } from '#jobs/results/print.ts';
 import { readyResult } from '#jobs/results/ready.ts';
@@ -11,6 +12,7 @@ import { trueResult } from '#jobs/results/true.ts';
 // `npx vitest run test/jobs/schemas.test.ts -u` writes the published schemas anew.
 describe('the published schemas of --json are those of the code', () => {
   test.each([
+    ['light', lightResult],
     ['trace', traceResult],
     ['look', lookResult],
     ['ready', readyResult],

@@ -9,5 +9,6 @@ declare module 'bezier-js' {
   export class Bezier {
     constructor(...coordinates: number[]);
     length(): number;
+    split(from: number, to: number): Bezier;
   }
 }

@@ -24,7 +24,12 @@ export async function writeFolder(name: string, files: readonly ReadyFile[]): Pr
         () => false,
       );
       if (replaces) await rename(place, old);
-      await rename(aside, place);
+      try {
+        await rename(aside, place);
+      } catch (fault) {
+        if (replaces) await rename(old, place);
+        throw fault;
+      }
       if (replaces) await rm(old, { recursive: true });
     });
   } catch (fault) {

@@ -1,5 +1,5 @@
 import type { PaperSize } from '#base/units/paper.ts';
-import { profileFrom, proved, sheetToMeasure } from '#jobs/calibrate/calibrate.ts';
+import { profileFrom, proved, sheetToMeasure, sheetToTry } from '#jobs/calibrate/calibrate.ts';
 import { readProfile, writeProfile } from '#jobs/calibrate/profile.ts';
 import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { calibrationInWords, provedInWords } from '#jobs/words/calibrate.ts';
@@ -18,6 +18,7 @@ import type { AddVerb } from './verb.ts';
 interface CalibrateFlags {
   readonly sheet?: string;
   readonly paper?: PaperSize;
+  readonly test?: true;
   readonly photocopy?: true;
   readonly printer?: string;
   readonly across?: number;
@@ -46,6 +47,7 @@ export const addCalibrate: AddVerb = (pinlight, leave) => {
       'make the sheet to measure; with --printer, the one that proves a correction',
     )
     .option('--paper <size>', 'the paper in your printer: A4, A3, Letter …', paper)
+    .option('--test', 'with --sheet: only the two rulers, to try before a whole set is printed')
     .option('--photocopy', 'for a copier: the sheet with rulers to copy')
     .option('--printer <file>', 'a printer that was measured before: prove its correction')
     .option('--across <length>', 'what the line across (A) measures', lengthOf('--across', '180.4'))
@@ -75,8 +77,10 @@ export const addCalibrate: AddVerb = (pinlight, leave) => {
           'the size of the paper in your printer, such as A4 or Letter',
         );
         const use = flags.photocopy ? 'photocopy' : 'print';
-        const sheet = orRefuse(sheetToMeasure(typeface, size, use, before), null);
-        const pdf = await sheetsToPdf([sheet], typeface, sheet.title, null, before ?? noCorrection);
+        const sheets = flags.test
+          ? sheetToTry(typeface, size, before)
+          : [orRefuse(sheetToMeasure(typeface, size, use, before), null)];
+        const pdf = await sheetsToPdf(sheets, typeface, sheets[0]!.title, null, before ?? noCorrection);
         await writeWhole(flags.sheet, pdf, flags.printer === undefined ? [] : [flags.printer]);
         say(
           'Print it at 100 % ("actual size"), measure from line to line with one good ruler, and type in what you read.',

@@ -14,7 +14,7 @@ import { readInput, STANDARD } from '../files/read.ts';
 import { sheetFiles } from '../files/sheets.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
 import { badOption } from '../options/bad-option.ts';
-import { needed } from '../options/needed.ts';
+import { needed, outputOf } from '../options/needed.ts';
 import { lengthOf, oneOf, type PrintFlags, paper, wishOf } from '../options/print.ts';
 import { dpi } from '../options/scale.ts';
 import { list } from '../options/true.ts';
@@ -65,6 +65,7 @@ export const addPrint: AddVerb = (pinlight, leave) => {
     .option('--json', 'for machines: what was printed, as docs/schema/print.schema.json describes')
     .action(async (name: string, flags: PrintFlags) => {
       const output = needed('-o', flags.output, 'a file such as sheets.pdf, to say where the sheets go');
+      outputOf(flags);
       const wish = wishOf(flags);
       if (output === STANDARD && process.stdout.isTTY) throw new Refused({ kind: 'not-to-terminal' }, null);
       const file = await openPattern(name);
@@ -75,10 +76,12 @@ export const addPrint: AddVerb = (pinlight, leave) => {
           : orRefuse(readProfile(await readInput(flags.printer)), flags.printer);
       const typeface = openFonts();
       const line = progressLine();
-      const corrected = printer && {
-        correction: { x: printer.x, y: printer.y },
-        inkSpread: printer.inkSpread,
-      };
+      // Only the PDF is put right for a printer: other files are the same with and without one.
+      const corrected = printer &&
+        !/\.(svg|png)$/i.test(output) && {
+          correction: { x: printer.x, y: printer.y },
+          inkSpread: printer.inkSpread,
+        };
       const picture = flags.markings === 'paper' ? await paperOf(file, name, line.progress) : null;
       const printed = orRefuse(
         printPattern(

@@ -1,9 +1,10 @@
 import { resultText } from '#jobs/results/text.ts';
 import { tracePicture } from '#jobs/trace/trace.ts';
 import { patternBytes } from '../files/pattern.ts';
-import { readInput, STANDARD } from '../files/read.ts';
+import { readInput } from '../files/read.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
 import { type AboutFlags, addAboutOptions, nameFromFile, saidOf } from '../options/about.ts';
+import { outputOf } from '../options/needed.ts';
 import { dpi, type ScaleFlags, scaleGiven, span } from '../options/scale.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
@@ -46,13 +47,13 @@ export const addTrace: AddVerb = (pinlight, leave) => {
       span,
     );
   addAboutOptions(verb).action(async (name: string, flags: TraceFlags) => {
+    const output = outputOf(flags);
     const given = scaleGiven(flags);
     const picture = orRefuse(await readPicture(await readInput(name), name), name);
     const line = progressLine();
     const found = orRefuse(tracePicture(picture, given, line.progress), name);
     const traced = { ...found, pattern: saidOf(found.pattern, { name: nameFromFile(name), ...flags }) };
     line.clear();
-    const output = flags.output ?? (flags.json ? null : STANDARD);
     if (output !== null) await writeWhole(output, patternBytes(traced, output), [name]);
     if (flags.json) await writeStandard(resultText(traced.result));
     for (const note of traced.notes) say(note);

@@ -2,8 +2,8 @@ import { resultText } from '#jobs/results/text.ts';
 import { straightenPattern } from '#jobs/true/straighten.ts';
 import { trueInWords } from '#jobs/words/true.ts';
 import { openPattern, patternBytes } from '../files/pattern.ts';
-import { STANDARD } from '../files/read.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
+import { outputOf } from '../options/needed.ts';
 import { angle, known, list } from '../options/true.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
@@ -53,6 +53,7 @@ export const addTrue: AddVerb = (pinlight, leave) => {
     .option('--add-missing', 'put in every pin that seems missing')
     .option('--drop-stray', 'take out every pin that seems stray')
     .action(async (name: string, flags: TrueFlags) => {
+      const output = outputOf(flags);
       const input = await openPattern(name);
       const line = progressLine();
       const trued = orRefuse(
@@ -73,7 +74,6 @@ export const addTrue: AddVerb = (pinlight, leave) => {
         null,
       );
       line.clear();
-      const output = flags.output ?? (flags.json ? null : STANDARD);
       if (output !== null) {
         await writeWhole(output, patternBytes({ ...input, pattern: trued.pattern }, output), [name]);
       }

@@ -15,17 +15,30 @@ import { middleOf, walk } from './walk.ts';
  */
 export function handOrder(pattern: Pattern, regularity: Regularity): PrickingOrder {
   const { pins } = pattern;
-  const { runs, lattices, rings, loose } = shareOut(pattern, regularity);
+  const { runs, lattices, rings, edges, loose } = shareOut(pattern, regularity);
   const { groups, scattered } = clusters(loose, pins);
 
   const passes: PrickingPass[] = [];
   const hand = () => pins[passes.at(-1)?.order.at(-1) ?? -1] ?? null;
 
-  for (const next of [straightEdge, roundEdge, curve, centre])
-    for (const run of nearestNext(runs.filter(next), (run) => run.pins, pins, hand()))
+  const pushRuns = (which: (run: RunShare) => boolean) => {
+    for (const run of nearestNext(runs.filter(which), (run) => run.pins, pins, hand()))
       passes.push(runPass(run, pins, hand()));
-  for (const group of [...nearestNext(groups, (group) => group, pins, hand()), scattered])
-    if (group.length > 0) passes.push(walkPass(group, pins, hand()));
+  };
+  const pushGroups = (
+    kind: PrickingPass['kind'],
+    near: readonly (readonly number[])[],
+    rest: readonly number[],
+  ) => {
+    for (const group of [...nearestNext(near, (group) => group, pins, hand()), rest])
+      if (group.length > 0) passes.push(walkPass(kind, group, pins, hand()));
+  };
+  pushRuns(straightEdge);
+  pushRuns(roundEdge);
+  pushGroups('outside-edge', edges, []);
+  pushRuns(curve);
+  pushRuns(centre);
+  pushGroups('motif', groups, scattered);
   for (const kind of ['filling', 'ground'] as const) {
     const wanted = lattices.filter((share) => share.kind === kind);
     for (const { lattice, wanted: positions } of nearestNext(
@@ -63,12 +76,17 @@ function runPass(
   return { kind, ruler: rulerAlong(line, order, pins), order };
 }
 
-function walkPass(group: readonly number[], pins: readonly Point[], from: Point | null): PrickingPass {
+function walkPass(
+  kind: PrickingPass['kind'],
+  group: readonly number[],
+  pins: readonly Point[],
+  from: Point | null,
+): PrickingPass {
   const order = walk(
     group.map((index) => pins[index]!),
     from,
   ).map((at) => group[at]!);
-  return { kind: 'motif', ruler: null, order };
+  return { kind, ruler: null, order };
 }
 
 /** An open line or curve may be pricked from either end. */

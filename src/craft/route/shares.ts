@@ -6,7 +6,8 @@ import type { PrickingPass } from '#pattern/order.ts';
 import type { Pattern, RunRole } from '#pattern/pattern.ts';
 import { pinIndex, pinsById } from '#pattern/pins.ts';
 import type { Lattice, PolarLattice, Regularity } from '#pattern/structure.ts';
-import { outsidePoints } from './triangulate.ts';
+import { clusters } from './clusters.ts';
+import { outsidePoints, stepBetween } from './triangulate.ts';
 
 /** Pins that belong together in the work, before they are put in order. */
 export interface RunShare {
@@ -28,6 +29,9 @@ export interface Shares {
   readonly lattices: readonly LatticeShare[];
   /** Of each polar ground its rings, the outermost first. */
   readonly rings: readonly (readonly number[])[];
+  /** Pins of no run and no ground that lie along the outside: a headside that nobody saw as one curve. */
+  readonly edges: readonly (readonly number[])[];
+  /** All others. */
   readonly loose: readonly number[];
 }
 
@@ -56,12 +60,27 @@ export function shareOut(pattern: Pattern, regularity: Regularity): Shares {
   const rings = regularity.structures.flatMap((structure) =>
     structure.kind === 'polar' ? ringsOf(structure).map((ring) => take(ring, 1)) : [],
   );
+  const rest = take([...pattern.pins.keys()], 0);
+  const edges = looseEdges(rest, pattern.pins);
+  const ofEdges = new Set(edges.flat());
   return {
     runs,
     lattices,
     rings: rings.filter((ring) => ring.length > 0),
-    loose: take([...pattern.pins.keys()], 0),
+    edges,
+    loose: rest.filter((index) => !ofEdges.has(index)),
   };
+}
+
+/** Of the loose pins, those that follow one another along the outside, stretch by stretch. */
+function looseEdges(rest: readonly number[], pins: readonly Point[]): number[][] {
+  if (rest.length < LEAST_EDGE) return [];
+  const outside = outsidePoints(pins, stepBetween(pins));
+  const { groups } = clusters(
+    rest.filter((index) => outside.has(index)),
+    pins,
+  );
+  return groups.filter((group) => group.length >= LEAST_EDGE);
 }
 
 /** The order of the trade: outside edges and curves, the motif, its fillings, and last the ground. */
@@ -162,6 +181,9 @@ function latticesByKind(pattern: Pattern, { structures }: Regularity) {
 
 /** Fewer pins than this are no run worth following; they fall to what comes after. */
 const LEAST_RUN = 2;
+
+/** Fewer loose pins than this along the outside are a motif that stands there, not an edge. Our own choice. */
+const LEAST_EDGE = 8;
 
 /** Share of a run's pins that have to lie outside. Our own choice. */
 const MOSTLY = 0.6;

@@ -27,6 +27,16 @@ export function neighbourLinks(points: readonly Point[]): Link[] {
   return links;
 }
 
+/** The median distance from a point to its nearest neighbour; 0 where no point has one. */
+export function stepBetween(points: readonly Point[]): number {
+  const nearest = new Float64Array(points.length).fill(Number.POSITIVE_INFINITY);
+  for (const { from, to, length } of neighbourLinks(points)) {
+    for (const point of [from, to]) nearest[point] = Math.min(nearest[point]!, length);
+  }
+  const steps = nearest.filter(Number.isFinite).sort();
+  return steps[steps.length >> 1] ?? 0;
+}
+
 /**
  * The points that one meets going round the outside, where neighbours along it stand about a `step` apart. From the
  * convex hull inwards, every triangle is taken off whose outer side spans a wide bay, or whose corner across lies so

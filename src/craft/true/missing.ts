@@ -39,18 +39,32 @@ export function missingInNet(field: Field, net: Net, ask: Ask): MissingPin[] {
       group.length <= MOST_LACKING && (pairs.length >= 3 || (pairs.length === 2 && around >= MOST_AROUND));
     const inRow = !inMidst && isGapInLastRow(net, node);
     const confidence = weigh(inMidst ? (pairs.length === 4 ? 0.95 : 0.85) : inRow ? 0.75 : 0.1, witness);
-    if (confidence < LEAST_CONFIDENCE || pinsWithin(field, place, FILLED * spacing).length > 0) return [];
+    if (confidence < LEAST_CONFIDENCE || isFilled(field, net, place, spacing)) return [];
     return [{ ...place, confidence, structure: net.id, why: net.why }];
   });
 }
+
+/** A pin of no node may have strayed so far from this one, in parts of the spacing. */
+const STRAYED = 0.85;
+
+const isFilled = (field: Field, net: Net, place: Point, spacing: number): boolean =>
+  pinsWithin(field, place, STRAYED * spacing).some(
+    (pin) => !net.isMember(pin) || distance(place, field.pins[pin]!) < FILLED * spacing,
+  );
 
 const LEAST_AROUND = 4;
 const MOST_AROUND = 6;
 const LEAST_CONFIDENCE = 0.5;
 
-/** A first belief, weighed with what the copies say: each one that has the pin speaks for it, each that has not against. */
+/** In a crowded pattern some pin stands near any place: how often one does by chance, and where a copy is meant. */
+const BY_CHANCE = 0.38;
+const WHERE_MEANT = 0.96;
+
+/** A first belief, weighed with what the copies say (Bayes): a pin found there speaks for it a little, none against it much. */
 function weigh(belief: number, { yes, no }: Witness): number {
-  const odds = (belief / (1 - belief)) * (yes + no === 0 ? 1 : ((yes + 0.3) / (no + 0.3)) ** 1.4);
+  const forIt = (WHERE_MEANT / BY_CHANCE) ** yes;
+  const against = ((1 - WHERE_MEANT) / (1 - BY_CHANCE)) ** no;
+  const odds = (belief / (1 - belief)) * forIt * against;
   return Math.min(0.99, odds / (1 + odds));
 }
 
@@ -169,7 +183,7 @@ export function missingInCopies(
       const place = movedBy(motion, copy - known, at);
       if (pinsWithin(field, place, FILLED * field.spacing).length > 0) return [];
       if (!isAmongPins(field, place)) return [];
-      const confidence = weigh(0.5, ask(place, 0.4 * field.spacing));
+      const confidence = weigh(0.3, ask(place, 0.4 * field.spacing));
       if (confidence < LEAST_CONFIDENCE) return [];
       const why = motion.kind === 'turn' ? ('symmetry' as const) : ('repeat' as const);
       return [{ ...place, confidence, structure: id, why }];

@@ -11,6 +11,7 @@ export interface Net {
   readonly id: string;
   readonly why: 'lattice' | 'polar';
   readonly members: Iterable<Node>;
+  readonly isMember: (pin: number) => boolean;
   readonly keyOf: (node: Node) => number;
   /** Whether there is such a node at all, pinned or not. */
   readonly exists: (node: Node) => boolean;
@@ -33,6 +34,7 @@ export const latticeNet = ({ frame, nodeOf, pinAt }: GrownLattice, id: string): 
   id,
   why: 'lattice',
   members: [...nodeOf.values()],
+  isMember: (pin) => nodeOf.has(pin),
   keyOf: ([i, j]) => nodeKey(i, j),
   exists: () => true,
   isPinned: ([i, j]) => pinAt.has(nodeKey(i, j)),
@@ -64,6 +66,7 @@ export function polarNet({ frame, halves, nodeOf, pinAt }: GrownPolar, id: strin
     id,
     why: 'polar',
     members: [...nodeOf.values()].map(([ring, sector]) => [ring, 2 * sector + halves[ring]!] as const),
+    isMember: (pin) => nodeOf.has(pin),
     keyOf: ([ring, half]) => ring * double + (((half % double) + double) % double),
     exists: isRight,
     isPinned: (node) => isRight(node) && pinAt.has(polarKey(frame, node[0], sectorOf(node))),

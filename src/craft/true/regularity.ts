@@ -7,6 +7,7 @@ import { findChains } from './chains.ts';
 import { reclaim, releaseCrossing } from './contest.ts';
 import { type Field, fieldOf, movedField } from './field.ts';
 import { findLattices } from './lattices.ts';
+import { inGivenOrder, leftToRight } from './order.ts';
 import { findPolars } from './polars.ts';
 import { type Copies, findRepeat, findTurn, foldedPlaces } from './repeats.ts';
 import { fitRuns, type TrueRun } from './runs.ts';
@@ -20,7 +21,15 @@ export interface RegularityOptions {
  * seem stray. Pins in no structure keep exactly their place. Cost grows about as n log n.
  */
 export function findRegularity(pins: readonly Point[], options: RegularityOptions = {}): Regularity {
-  const progress = options.progress ?? silent;
+  const order = leftToRight(pins);
+  const found = findAmong(
+    order.map((pin) => pins[pin]!),
+    options.progress ?? silent,
+  );
+  return inGivenOrder(found, order);
+}
+
+function findAmong(pins: readonly Point[], progress: Progress): Regularity {
   progress('true', 0);
   const field = fieldOf(pins);
   const single = (pin: number): boolean => !field.doubled.has(pin);

@@ -52,18 +52,20 @@ function oppositePairs(field: Field, pin: number, around: readonly number[]): [n
 /** Follows a row to both sides as far as pins stand where its own straight line foretells them; one may lack. */
 function extend(field: Field, start: readonly number[], free: (pin: number) => boolean): Chain {
   const slots = new Map<number, number>(start.map((pin, k) => [k, pin]));
+  const inRow = new Set(start);
   let from = 0;
   let to = start.length - 1;
   for (const way of [1, -1]) {
     for (let lacking = 0; lacking < 2; ) {
       const slot = way === 1 ? to + 1 + lacking : from - 1 - lacking;
       const { place, step } = foretell(field, slots, way === 1 ? to : from, -way, slot);
-      const pin = nearestFree(field, place, FORETOLD * step, (other) => free(other) && !held(slots, other));
+      const pin = nearestFree(field, place, FORETOLD * step, (other) => free(other) && !inRow.has(other));
       if (pin === null) {
         lacking++;
         continue;
       }
       slots.set(slot, pin);
+      inRow.add(pin);
       if (way === 1) to = slot;
       else from = slot;
       lacking = 0;
@@ -73,8 +75,6 @@ function extend(field: Field, start: readonly number[], free: (pin: number) => b
   const steps = order.slice(1).map(([slot], k) => slot - order[k]![0]);
   return { pins: order.map(([, pin]) => pin), steps, closed: false };
 }
-
-const held = (slots: ReadonlyMap<number, number>, pin: number): boolean => [...slots.values()].includes(pin);
 
 /** How many of the last pins foretell the next. */
 const MEMORY = 9;

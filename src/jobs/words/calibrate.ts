@@ -1,9 +1,7 @@
 import type { ScaleCause } from '#paper/calibrate/cause.ts';
 import type { CalibrateTrouble, Calibration } from '#paper/calibrate/factors.ts';
 import type { PrinterProfile } from '#paper/calibrate/profile.ts';
-import type { ReadingTrouble } from '#paper/calibrate/readings.ts';
 import type { ProfileTrouble } from '../trouble.ts';
-import { lengthTroubleInWords } from './length.ts';
 import { numberInWords } from './number.ts';
 
 /** Why readings of a calibration sheet cannot be used, and what to do next. */
@@ -47,10 +45,6 @@ const readingNames = {
   falling: 'the diagonal C',
   rising: 'the diagonal D',
 } as const;
-
-/** Why a typed reading was not understood. */
-export const readingTroubleInWords = ({ reading, why }: ReadingTrouble): string =>
-  `For ${readingNames[reading]}: ${lengthTroubleInWords(why)}`;
 
 /** What the readings of a first print say of a printer, and what to do next. */
 export function calibrationInWords(profile: PrinterProfile, calibration: Calibration): string[] {

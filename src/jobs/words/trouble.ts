@@ -3,6 +3,7 @@ import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { CheckTrouble } from '../light/light.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type {
   FileTrouble,
@@ -19,6 +20,7 @@ import { calibrateTroubleInWords, profileTroubleInWords } from './calibrate.ts';
 import { containerTroubleInWords } from './container.ts';
 import { cutTroubleInWords, presetTroubleInWords } from './cut.ts';
 import { fileTroubleInWords } from './file.ts';
+import { lightTroubleInWords } from './light.ts';
 import { patternTroubleInWords } from './pattern.ts';
 import { pictureTroubleInWords } from './picture.ts';
 import { printTroubleInWords } from './print.ts';
@@ -40,6 +42,7 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<ProfileTrouble>(trouble, PROFILE)) return profileTroubleInWords(trouble);
   if (isOf<ReadyTrouble>(trouble, READY)) return readyTroubleInWords(trouble);
   if (isOf<RouteTrouble>(trouble, ROUTE)) return routeTroubleInWords(trouble);
+  if (isOf<CheckTrouble>(trouble, LIGHT)) return lightTroubleInWords(trouble);
   if (isOf<CutTrouble>(trouble, CUT)) return cutTroubleInWords(trouble);
   if (isOf<PresetTrouble>(trouble, PRESET)) return presetTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
@@ -130,6 +133,16 @@ const PRINT: Kinds<PrintTrouble> = {
 const CALIBRATE: Kinds<CalibrateTrouble> = { 'reading-impossible': true, 'reading-out-of-range': true };
 
 const PROFILE: Kinds<ProfileTrouble> = { 'not-a-profile': true };
+
+const LIGHT: Kinds<CheckTrouble> = {
+  'light-scale-unknown': true,
+  'light-few-pins': true,
+  'light-no-holes': true,
+  'light-few-holes': true,
+  'light-blurred': true,
+  'light-no-match': true,
+  'light-poor-match': true,
+};
 
 const isOf = <Family extends Trouble>(trouble: Trouble, kinds: Kinds<Family>): trouble is Family =>
   Object.hasOwn(kinds, trouble.kind);

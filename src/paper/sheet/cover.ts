@@ -8,29 +8,21 @@ import { registrationCrosses } from '../tile/crosses.ts';
 import type { Layout } from '../tile/layout.ts';
 import { textLine } from '../type/lettering.ts';
 import { accent, guideLetters, hairline, headingLetters, ink, quiet, smallBold } from '../type/style.ts';
-import { type Block, flow, gap, heading, item, paragraph } from './flow.ts';
-import { furniture } from './furniture.ts';
-import type { Sheet, SheetContext } from './sheet.ts';
+import { type Block, gap, heading, item, paragraph } from './flow.ts';
+import { roomOn } from './furniture.ts';
+import { readingSheets, type Unnumbered } from './reading-sheet.ts';
+import type { SheetContext } from './sheet.ts';
 
-/** The sheet that says how the pages of a large pattern become one, and how to check that they did. */
-export function coverSheet(
+/** What says how the pages of a large pattern become one, and how to check that they did: one sheet where it fits. */
+export function coverPages(
   context: SheetContext,
   layout: Layout,
   content: Box,
   places: readonly Point[],
-  total: number,
-): Sheet {
+): Unnumbered[] {
   const { typeface } = context;
-  const frame = furniture(context, {
-    kind: 'cover',
-    id: 'cover',
-    title: 'How the sheets go together',
-    advice: 'the map is small; every other sheet is true to scale',
-    label: `1 of ${total}`,
-    page: `cover of ${layout.rows} x ${layout.columns}`,
-    paper: layout.paper,
-  });
-  const width = widthOf(frame.room);
+  const room = roomOn(context, layout.paper);
+  const width = widthOf(room);
   const words: Block[] = [
     gap(5),
     heading(typeface, 'Assembled size'),
@@ -47,17 +39,20 @@ export function coverSheet(
     heading(typeface, 'Check before you prick'),
     ...checkSteps(layout).flatMap((step) => item(typeface, { box: true }, step, width)),
   ];
-  // The words must all be there; the map takes what they leave, and no more than it needs.
-  const left = heightOf(frame.room) - 3 - words.reduce((sum, { height }) => sum + height, 0);
-  const most = Math.max(LEAST_MAP, Math.min(0.46 * heightOf(frame.room), left));
-  const blocks = [gap(3), map(context, layout, places, width, most), ...words];
-  return {
-    kind: 'cover',
-    id: 'cover',
-    title: 'How the sheets go together',
-    paper: layout.paper,
-    marks: [...frame.marks, ...(flow(blocks, frame.room)[0] ?? [])],
-  };
+  // The map takes what the words leave of one page, and no more than it needs.
+  const left = heightOf(room) - 3 - words.reduce((sum, { height }) => sum + height, 0);
+  const most = Math.max(LEAST_MAP, Math.min(0.46 * heightOf(room), left));
+  return readingSheets(
+    context,
+    {
+      kind: 'cover',
+      title: 'How the sheets go together',
+      advice: 'the map is small; every other sheet is true to scale',
+      page: `cover of ${layout.rows} x ${layout.columns}`,
+      paper: layout.paper,
+    },
+    [gap(3), map(context, layout, places, width, most), ...words],
+  );
 }
 
 /** A map lower than this shows nothing, mm. */

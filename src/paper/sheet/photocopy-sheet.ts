@@ -1,7 +1,10 @@
 import { heightOf, widthOf } from '#base/geometry/box.ts';
+import { done, failed, type Result } from '#base/result.ts';
 import type { PaperSize } from '#base/units/paper.ts';
+import type { CalibrationLengths } from '../calibrate/factors.ts';
 import { type Block, flow, gap, heading, item } from './flow.ts';
 import { furniture } from './furniture.ts';
+import type { PrintTrouble } from './options.ts';
 import { RULER_LENGTH, ruler } from './ruler.ts';
 import type { Sheet, SheetContext } from './sheet.ts';
 
@@ -9,7 +12,7 @@ import type { Sheet, SheetContext } from './sheet.ts';
  * A sheet to put on a copier: rulers across and down in several places, since a copier need not stretch the whole
  * page alike.
  */
-export function photocopySheet(context: SheetContext, paper: PaperSize): Sheet {
+export function photocopySheet(context: SheetContext, paper: PaperSize): Result<Sheet, PrintTrouble> {
   const { typeface } = context;
   const about = {
     kind: 'photocopy',
@@ -23,7 +26,13 @@ export function photocopySheet(context: SheetContext, paper: PaperSize): Sheet {
   const frame = furniture(context, about);
   const { room } = frame;
   const [width, height] = [widthOf(room), heightOf(room)];
-  const text = { ...room, left: room.left + 14, right: room.right - 14, top: room.top + height * 0.16 };
+  const down = room.bottom - RULER_LENGTH - 2;
+  const text = {
+    left: room.left + 14,
+    right: room.right - 14,
+    top: room.top + height * 0.16,
+    bottom: down - 16,
+  };
   const advice: Block[] = [
     heading(typeface, 'Printing anew is better than copying'),
     ...[
@@ -38,9 +47,17 @@ export function photocopySheet(context: SheetContext, paper: PaperSize): Sheet {
       'Type in the mean of those across and the mean of those down as a photocopy profile of its own.',
     ].flatMap((words, k) => item(typeface, { number: `${k + 1}` }, words, text.right - text.left)),
   ];
-  const down = room.bottom - RULER_LENGTH - 2;
+  const pages = flow(advice, text);
+  if (pages.length > 1 || width < RULER_LENGTH + 20) {
+    return failed({
+      kind: 'print-paper-too-small',
+      paper: paper.name,
+      width: paper.width,
+      height: paper.height,
+    });
+  }
   const middle = room.left + (width - RULER_LENGTH) / 2;
-  return {
+  return done({
     kind: about.kind,
     id: about.id,
     title: about.title,
@@ -51,7 +68,10 @@ export function photocopySheet(context: SheetContext, paper: PaperSize): Sheet {
       ...ruler(typeface, { x: middle, y: down - 8 }, 'across'),
       ...ruler(typeface, { x: room.left + width / 2, y: down }, 'down'),
       ...ruler(typeface, { x: room.right - 8, y: down }, 'down'),
-      ...(flow(advice, text)[0] ?? []),
+      ...pages[0]!,
     ],
-  };
+  });
 }
+
+/** What the rulers of the photocopy sheet measure. */
+export const photocopyLengths: CalibrationLengths = { across: RULER_LENGTH, down: RULER_LENGTH };

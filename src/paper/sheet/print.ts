@@ -11,7 +11,7 @@ import { films } from '../ink/tints.ts';
 import type { PaperNote } from '../note.ts';
 import { type Layout, layOut } from '../tile/layout.ts';
 import type { Typeface } from '../type/typeface.ts';
-import { coverSheet } from './cover.ts';
+import { coverPages } from './cover.ts';
 import { chooseCutting, cuttingMarks } from './cutting.ts';
 import { roomOn } from './furniture.ts';
 import {
@@ -127,14 +127,14 @@ function planOf(pattern: Pattern, options: PrintOptions, context: SheetContext, 
 
 function sheetsOf(pattern: Pattern, options: PrintOptions, context: SheetContext, plan: Plan): Sheet[] {
   const { layout, editions, content } = plan;
-  const covers = layout.tiles.length > 1 ? 1 : 0;
-  const before = covers + editions.length * layout.tiles.length;
+  const covers = layout.tiles.length > 1 ? coverPages(context, layout, content, pattern.pins) : [];
+  const before = covers.length + editions.length * layout.tiles.length;
   const guides = options.order ? guidePages(context, pattern, options.order, options.paper, options.way) : [];
   const total = before + guides.length;
   return [
-    ...(covers ? [coverSheet(context, layout, content, pattern.pins, total)] : []),
+    ...covers.map((page, k) => page(k + 1, total)),
     ...editions.flatMap((edition, k) =>
-      patternPages(context, edition, layout, covers + k * layout.tiles.length + 1, total),
+      patternPages(context, edition, layout, covers.length + k * layout.tiles.length + 1, total),
     ),
     ...guides.map((page, k) => page(before + k + 1, total)),
   ];

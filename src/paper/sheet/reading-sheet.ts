@@ -11,6 +11,8 @@ export interface Reading {
   readonly title: string;
   readonly advice: string;
   readonly paper: PaperSize;
+  /** What stands for the page's place where there is only one. */
+  readonly page?: string;
 }
 
 /** As many sheets as the blocks fill, with the furniture of all sheets. */
@@ -26,7 +28,7 @@ export function readingSheets(
       ...reading,
       id,
       label: `${number} of ${total}`,
-      page: pages.length > 1 ? `page ${k + 1} of ${pages.length}` : 'one page',
+      page: pages.length > 1 ? `page ${k + 1} of ${pages.length}` : (reading.page ?? 'one page'),
     });
     return {
       kind: reading.kind,

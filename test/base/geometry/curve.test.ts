@@ -65,7 +65,13 @@ describe('lengths of curves', () => {
     fc.assert(
       fc.property(fc.array(coordinate, { minLength: 8, maxLength: 8 }), (v) => {
         const curve = cubic(...(v as unknown as Parameters<typeof cubic>));
-        expect(Math.abs(cubicLength(curve) - new Bezier(...v).length())).toBeLessThan(0.5);
+        // bezier-js measures a curve in one piece, which is coarse near a cusp; its pieces are good.
+        const whole = new Bezier(...v);
+        const pieces = Array.from({ length: 16 }, (_, k) => whole.split(k / 16, (k + 1) / 16).length());
+        expect(cubicLength(curve)).toBeCloseTo(
+          pieces.reduce((sum, piece) => sum + piece, 0),
+          6,
+        );
       }),
     );
   });

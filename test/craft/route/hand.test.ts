@@ -246,6 +246,20 @@ describe('the order of the trade', () => {
     expect(kindOf(places.length - 1)).toBe('outside-edge');
   });
 
+  it('pricks a headside that nobody saw as one curve among the outside edges', () => {
+    const strip = diagonalStrip(5, 24);
+    const ground = strip.pattern.pins;
+    const right = Math.max(...ground.map(({ x }) => x));
+    const headside = Array.from({ length: 30 }, (_, at) => ({
+      x: right + 3 + 2 * Math.abs(Math.sin(at / 3)) + (at % 2),
+      y: 1.95 * at,
+    }));
+    const order = expectLawful(laid([...ground, ...headside], strip.regularity.structures), 1e-9);
+    const edge = order.passes.filter((pass) => pass.kind === 'outside-edge').flatMap((pass) => pass.order);
+    expect(edge.length).toBeGreaterThan(20);
+    for (const index of edge) expect(index).toBeGreaterThanOrEqual(ground.length);
+  });
+
   it('says of an area of ground that it is ground, however small', () => {
     const outline = [
       { x: 115, y: 15 },

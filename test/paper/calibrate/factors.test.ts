@@ -4,7 +4,6 @@ import { calibrateTroubleInWords } from '#jobs/words/calibrate.ts';
 import { likelyCause } from '#paper/calibrate/cause.ts';
 import { calibrate, factor, isVerified } from '#paper/calibrate/factors.ts';
 import { afterSecondPrint, printerProfileSchema, profileOf } from '#paper/calibrate/profile.ts';
-import { parseReadings } from '#paper/calibrate/readings.ts';
 
 const nominal = { across: 170, down: 230, falling: Math.hypot(170, 230), rising: Math.hypot(170, 230) };
 
@@ -88,26 +87,7 @@ describe('factors', () => {
   });
 });
 
-describe('typed readings', () => {
-  test('in millimetres or inches, with a point or a comma', () => {
-    expect(parseReadings({ across: '169,5', down: '230.4 mm' })).toEqual({
-      ok: true,
-      value: { across: 169.5, down: 230.4 },
-    });
-    const inches = parseReadings({ across: '6 11/16 in', down: '9,0625', rising: '11.25"' }, 'in');
-    if (!inches.ok) throw new Error('refused');
-    expect(inches.value.across).toBeCloseTo(169.8625, 9);
-    expect(inches.value.down).toBeCloseTo(230.1875, 9);
-    expect(inches.value.rising).toBeCloseTo(285.75, 9);
-  });
-
-  test('one that is no length is named', () => {
-    expect(parseReadings({ across: '170', down: 'about 230' })).toMatchObject({
-      ok: false,
-      trouble: { kind: 'reading-not-understood', reading: 'down' },
-    });
-  });
-
+describe('readings', () => {
   test('lead to a profile that only a true second print verifies', () => {
     const found = calibrate(nominal, { across: 170.7, down: 229.5 }, false);
     if (!found.ok) throw new Error('refused');

@@ -1,0 +1,272 @@
+import { type Camera, stretchAt, toPixel } from '#base/fit/camera.ts';
+import { boxHolds, boxOf, growBox } from '#base/geometry/box.ts';
+import type { Point } from '#base/geometry/point.ts';
+import type { GreyPicture } from '#base/picture/grey.ts';
+import { inverted } from '#base/picture/inverted.ts';
+import { grown, shrink } from '#base/picture/shrink.ts';
+import { type Progress, silent } from '#base/progress.ts';
+import { done, failed, type Result } from '#base/result.ts';
+import { type Hole, holesAt } from './holes.ts';
+import type { Judgement, LightNote, LightTrouble, PinVerdict, Tried } from './judgement.ts';
+import { leaningZones } from './lean.ts';
+import { type Match, type MatchTried, match, targetOf } from './match.ts';
+import type { Target } from './seek.ts';
+import { aspectOf, directionOf, leanOf } from './shape.ts';
+import { diameterOf, findSpots, type Spot, type Spots } from './spots.ts';
+import { isHidden } from './unseen.ts';
+
+export interface JudgeOptions {
+  /** Thickness of the card, mm; without it no lean is told. */
+  readonly cardThickness?: number;
+  readonly progress?: Progress;
+}
+
+/** A hole further from its pin than this is off centre, mm. Common practice, no source. */
+export const OFF_CENTRE = 0.16;
+/** A hole with a longest diameter so many times its shortest is oval. Common practice, no source. */
+export const OVAL = 1.19;
+/** A hole so many times as wide as most is too large. */
+export const LARGE = 1.45;
+
+/** No pattern of fewer pins can be told from chance. */
+const FEWEST_PINS = 8;
+
+/**
+ * Judges a photo of a pricked card against its pattern (places in mm): what is wrong with the hole at each pin, and
+ * which holes the pattern does not have. The card may lie any way, either side up, tilted, at any scale; holes may
+ * shine on a dark card or be dark on a light one. Where photo and pattern cannot be brought together, says why instead.
+ */
+export function judgeCard(
+  picture: GreyPicture,
+  pins: readonly Point[],
+  { cardThickness, progress = silent }: JudgeOptions = {},
+): Result<Judgement, LightTrouble> {
+  if (pins.length < FEWEST_PINS) return failed({ kind: 'light-few-pins', pins: pins.length });
+  const target = targetOf(pins);
+  const tries: Attempt[] = [];
+  for (const [step, { holes, factor }] of WAYS.entries()) {
+    progress('looking for holes', step / WAYS.length);
+    if (factor > 1 && Math.min(picture.width, picture.height) < 400 * factor) continue;
+    const tried = attempt(picture, target, holes, factor);
+    tries.push(tried);
+    progress('matching holes and pins', (step + 0.5) / WAYS.length);
+    if (tried.match === null) continue;
+    const judgement = verdicts(picture, pins, tried, tried.match, cardThickness);
+    const poor = poorness(judgement);
+    if (poor === null) return done(judgement);
+    tried.poor = poor;
+  }
+  return failed(whyNot(tries, pins.length));
+}
+
+/** In which order a picture is read: as it ought to be first, and smaller where holes are very wide or very grainy. */
+const WAYS = [
+  { holes: 'light', factor: 1 },
+  { holes: 'dark', factor: 1 },
+  { holes: 'light', factor: 2 },
+  { holes: 'dark', factor: 2 },
+] as const;
+
+interface Attempt {
+  readonly holes: 'light' | 'dark';
+  readonly factor: number;
+  readonly found: Spots;
+  readonly count: number;
+  readonly match: Match | null;
+  readonly tried: MatchTried;
+  poor?: { readonly missing: number; readonly extra: number };
+}
+
+function attempt(picture: GreyPicture, target: Target, holes: 'light' | 'dark', factor: number): Attempt {
+  const smaller = shrink(picture, factor);
+  const small = findSpots(holes === 'light' ? inverted(smaller) : smaller);
+  const found = {
+    ...small,
+    diameter: small.diameter * factor,
+    spots: small.spots.map((spot) => enlarged(spot, factor)),
+  };
+  const usual = found.spots.filter((spot) => {
+    const ratio = diameterOf(spot) / found.diameter;
+    return ratio > 0.6 && ratio < 2;
+  });
+  const places = usual.slice(0, MOST_SPOTS).map(({ column, row }) => ({ x: column, y: row }));
+  const result = match(places, target, picture);
+  return { holes, factor, found, count: usual.length, ...result };
+}
+
+/** No card has so many holes; a picture that has so many spots is of something else. */
+const MOST_SPOTS = 40_000;
+
+function enlarged(spot: Spot, factor: number): Spot {
+  if (factor === 1) return spot;
+  const square = factor * factor;
+  return {
+    column: grown(spot.column, factor),
+    row: grown(spot.row, factor),
+    area: spot.area * square,
+    xx: spot.xx * square,
+    xy: spot.xy * square,
+    yy: spot.yy * square,
+    amplitude: spot.amplitude,
+  };
+}
+
+/** Extra holes are looked for this far round the pattern, mm; what lies beyond may be another card's. */
+const ROUND_ABOUT = 5;
+
+function verdicts(
+  picture: GreyPicture,
+  pins: readonly Point[],
+  { found, holes }: Attempt,
+  { camera, otherWays, pairs }: Match,
+  cardThickness: number | undefined,
+): Judgement {
+  const { at, left, diameter } = holesAt(found.spots, pins, camera);
+  const list = pins.map((pin, index): PinVerdict => {
+    const hole = at[index]!;
+    if (hole !== null) return judged(index, pin, hole, diameter, cardThickness);
+    const hidden = isHidden(
+      picture,
+      toPixel(camera, pin),
+      pixelsAt(camera, pin) * diameter,
+      holes,
+      found.amplitude,
+    );
+    return { index, verdict: hidden ? 'unseen' : 'missing', ...nothing };
+  });
+  const about = growBox(boxOf(pins), ROUND_ABOUT);
+  const dim = 0.35 * found.amplitude;
+  const extra = left.filter(
+    (hole) => boxHolds(about, hole) && hole.spot.amplitude >= dim && hole.diameter < WIDEST * diameter,
+  );
+  const others = left.filter((hole) => !boxHolds(about, hole)).length;
+  const having = (verdict: PinVerdict['verdict']): number[] =>
+    list.filter((pin) => pin.verdict === verdict).map(({ index }) => index);
+  const middle = middleOf(pins);
+  const unseen = having('unseen');
+  const equal = otherWays.filter(({ cost }) => cost < AS_GOOD);
+  const notes: LightNote[] = [];
+  if (holes === 'dark') notes.push({ kind: 'dark-holes' });
+  if (equal[0]) {
+    const { turn, mirrored } = equal[0];
+    notes.push({ kind: 'ambiguous', ways: equal.length, turn: (turn * 180) / Math.PI, mirrored });
+  }
+  if (unseen.length > 0) notes.push({ kind: 'unseen', pins: unseen.length });
+  if (others >= 5) notes.push({ kind: 'other-holes', count: others });
+  if (found.diameter < 4) notes.push({ kind: 'coarse-picture', pixels: found.diameter });
+  return {
+    missing: having('missing'),
+    extra: extra.map((hole) => ({ x: hole.x, y: hole.y, diameter: hole.diameter })),
+    offCentre: having('off-centre'),
+    oval: having('oval'),
+    large: having('large'),
+    unseen,
+    pins: list,
+    zones: leaningZones(pins, at, cardThickness),
+    fit: {
+      camera,
+      pairs: pairs.length,
+      rms: rmsOf(list),
+      mirrored: isMirrored(camera, middle),
+      pixelsPerMm: pixelsAt(camera, middle),
+      holeDiameter: diameter,
+      holes,
+    },
+    notes,
+  };
+}
+
+/** What is so many times as wide as most holes is no hole: light past the edge of the card, or a tear. */
+const WIDEST = 2;
+
+/** Ways that leave no more than so much more unexplained are as good as the one that was taken. */
+const AS_GOOD = 1.5;
+
+const nothing = { dx: null, dy: null, aspect: null, angle: null, lean: null, diameter: null } as const;
+
+function judged(
+  index: number,
+  pin: Point,
+  hole: Hole,
+  usual: number,
+  cardThickness: number | undefined,
+): PinVerdict {
+  const [dx, dy] = [hole.x - pin.x, hole.y - pin.y];
+  const aspect = aspectOf(hole.shape);
+  const isOval = aspect > OVAL;
+  const verdict =
+    Math.hypot(dx, dy) > OFF_CENTRE
+      ? 'off-centre'
+      : isOval
+        ? 'oval'
+        : hole.diameter > LARGE * usual
+          ? 'large'
+          : 'good';
+  return {
+    index,
+    verdict,
+    dx,
+    dy,
+    aspect,
+    angle: (directionOf(hole.shape) * 180) / Math.PI,
+    lean: isOval && cardThickness ? leanOf(hole.diameter, aspect, cardThickness) : null,
+    diameter: hole.diameter,
+  };
+}
+
+function rmsOf(list: readonly PinVerdict[]): number {
+  const inPlace = list.filter(({ verdict, dx }) => dx !== null && verdict !== 'off-centre');
+  const squares = inPlace.reduce((sum, { dx, dy }) => sum + dx! ** 2 + dy! ** 2, 0);
+  return Math.sqrt(squares / (2 * Math.max(1, inPlace.length)));
+}
+
+function pixelsAt(camera: Camera, place: Point): number {
+  const [a, b, c, d] = stretchAt(camera, place);
+  return Math.sqrt(Math.abs(a * d - b * c));
+}
+
+function isMirrored(camera: Camera, place: Point): boolean {
+  const [a, b, c, d] = stretchAt(camera, place);
+  return a * d - b * c < 0;
+}
+
+const middleOf = (pins: readonly Point[]): Point => {
+  const box = boxOf(pins);
+  return { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+};
+
+/** Whether so much is left over on both sides that the pattern is hardly the card's own. */
+function poorness({
+  missing,
+  extra,
+  pins,
+  unseen,
+  offCentre,
+}: Judgement): { missing: number; extra: number } | null {
+  const seen = pins.length - unseen.length;
+  const present = seen - missing.length;
+  const poor =
+    present < 0.4 * seen ||
+    present < 6 ||
+    extra.length > 0.15 * present + 3 ||
+    offCentre.length > 0.5 * present;
+  return poor ? { missing: missing.length, extra: extra.length } : null;
+}
+
+function whyNot(tries: readonly Attempt[], pins: number): LightTrouble {
+  const most = (holes: 'light' | 'dark'): number =>
+    tries.reduce((count, tried) => (tried.holes === holes ? Math.max(count, tried.count) : count), 0);
+  const tried: Tried = {
+    light: most('light'),
+    dark: most('dark'),
+    guesses: tries.reduce((sum, { tried: { guesses } }) => sum + guesses, 0),
+  };
+  const holes = tried.light;
+  const poor = tries.find((one) => one.poor !== undefined)?.poor;
+  if (poor) return { kind: 'light-poor-match', ...poor, pins, tried };
+  if (holes < 6 && tried.dark < 6) return { kind: 'light-no-holes', tried };
+  if (holes < 0.3 * pins && tried.dark < 0.3 * pins)
+    return { kind: 'light-few-holes', holes: Math.max(holes, tried.dark), pins, tried };
+  const explained = tries.reduce((count, one) => Math.max(count, one.tried.explained), 0);
+  return { kind: 'light-no-match', holes: Math.max(holes, tried.dark), pins, explained, tried };
+}
