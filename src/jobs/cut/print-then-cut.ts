@@ -10,7 +10,7 @@ import { frameOnPaper, printThenCutSheet } from '#paper/sheet/print-then-cut.ts'
 import { type Sheet, sheetContext } from '#paper/sheet/sheet.ts';
 import type { Typeface } from '#paper/type/typeface.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { revisionOf } from '../print/revision.ts';
+import { revisionOf } from '../revision.ts';
 
 /**
  * The job moved to where its frame lies on a sheet of paper, and that sheet: the file's frame is then the paper itself,

@@ -10,8 +10,8 @@ import { printSheets } from '#paper/sheet/print.ts';
 import type { Sheet } from '#paper/sheet/sheet.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Regularity } from '#pattern/structure.ts';
+import { revisionOf } from '../revision.ts';
 import { paperNoteInWords } from '../words/print.ts';
-import { revisionOf } from './revision.ts';
 
 /** How a pattern is printed; what the pattern itself tells (its revision, the order of pricking) is found here. */
 export type PrintWish = Omit<PrintOptions, 'revision' | 'order'> & {

@@ -14,7 +14,7 @@ import { look } from '../look.ts';
 import { paperUnderDots } from '../print/paper-picture.ts';
 import { sheetsToPdf } from '../print/pdf.ts';
 import { type PrintedPattern, printPattern } from '../print/print.ts';
-import { revisionOf } from '../print/revision.ts';
+import { revisionOf } from '../revision.ts';
 import type { ReadyTrouble, TrueTrouble } from '../trouble.ts';
 import { usualChoice } from '../true/choice.ts';
 import { straightenPattern, type Trued } from '../true/straighten.ts';
