@@ -34,7 +34,7 @@ process.exitCode = tally.failed === 0 ? 0 : 1;
 function runTests() {
   mkdirSync(fileURLToPath(new URL('../.cache', import.meta.url)), { recursive: true });
   rmSync(report, { force: true });
-  const reporters = ['--reporter=dot', '--reporter=json', `--outputFile.json=${report}`];
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
   const passed = runs('node_modules/vitest/vitest.mjs', 'run', ...reporters, ...process.argv.slice(2));
   let results;
   try {
