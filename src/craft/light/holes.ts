@@ -2,9 +2,9 @@ import { type Camera, fromPixel, stretchAt } from '#base/fit/camera.ts';
 import { median } from '#base/fit/robust.ts';
 import type { Point } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
-import { around, neighbourhoodOf } from './neighbours.ts';
-import { aspectOf, type Moments, onSheet, relativeTo } from './shape.ts';
+import { type Moments, onSheet, relativeTo } from './shape.ts';
 import { diameterOf, type Spot } from './spots.ts';
+import { usualShape } from './usual-shape.ts';
 
 /** A spot as a hole of the card: in mm on the pattern, its shape with the camera's tilt taken out. */
 export interface Hole extends Point {
@@ -25,9 +25,6 @@ export interface Holes {
 const FARTHEST = 0.62;
 /** A spot smaller than this share of a hole is a flaw in the card. */
 const FLAW = 0.6;
-/** Holes by which it is told what a round one looks like about there. */
-const COMPARED = 24;
-
 /** Gives every hole to the pin that it was meant for, nearest pairs first, and measures it on the pattern. */
 export function holesAt(spots: readonly Spot[], pins: readonly Point[], camera: Camera): Holes {
   const read = fromPixel(camera);
@@ -64,28 +61,8 @@ function assigned(holes: readonly Hole[], pins: readonly Point[]): (number | nul
   return at;
 }
 
-/** Every hole's shape against the middle shape of those about it: thick card makes all narrower the way it is tilted. */
+/** Every hole's shape with that of a round one taken out: thick card makes all narrower the way it is tilted. */
 function compared(at: readonly (Hole | null)[]): (Hole | null)[] {
-  const here = at.flatMap((hole, pin) => (hole === null ? [] : [{ hole, pin }]));
-  if (here.length < 2) return [...at];
-  const neighbourhood = neighbourhoodOf(here.map(({ hole }) => hole));
-  const result = [...at];
-  here.forEach(({ hole, pin }, k) => {
-    const near = [k, ...around(neighbourhood, k, COMPARED)].map((other) => unit(here[other]!.hole.shape));
-    const usual = {
-      xx: median(near.map(({ xx }) => xx)),
-      xy: median(near.map(({ xy }) => xy)),
-      yy: median(near.map(({ yy }) => yy)),
-    };
-    result[pin] = { ...hole, shape: relativeTo(hole.shape, usual) };
-  });
-  return result;
+  const usual = usualShape(at.filter((hole) => hole !== null));
+  return at.map((hole) => hole && { ...hole, shape: relativeTo(hole.shape, usual(hole)) });
 }
-
-/** The shape alone, without the size. */
-function unit({ xx, xy, yy }: Moments): Moments {
-  const size = Math.sqrt(Math.max(1e-12, xx * yy - xy * xy));
-  return { xx: xx / size, xy: xy / size, yy: yy / size };
-}
-
-export const aspectOfHole = ({ shape }: Hole): number => aspectOf(shape);

@@ -24,7 +24,7 @@ export interface JudgeOptions {
 /** A hole further from its pin than this is off centre, mm. Common practice, no source. */
 export const OFF_CENTRE = 0.16;
 /** A hole with a longest diameter so many times its shortest is oval. Common practice, no source. */
-export const OVAL = 1.19;
+export const OVAL = 1.21;
 /** A hole so many times as wide as most is too large. */
 export const LARGE = 1.45;
 

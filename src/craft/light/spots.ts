@@ -116,8 +116,8 @@ function usualArea(spots: readonly Spot[]): number {
 }
 
 /** Light is taken from none to all between these shares of the way up: it steepens a blurred edge and drops grain. */
-const DARK = 0.2;
-const FULL = 0.8;
+const DARK = 0.35;
+const FULL = 0.9;
 
 /**
  * Measures one patch: centre and moments weighted by its light. With `part`, only the pixels nearer to that centre
