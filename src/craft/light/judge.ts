@@ -28,6 +28,9 @@ export const OVAL = 1.21;
 /** A hole so many times as wide as most is too large. */
 export const LARGE = 1.45;
 
+/** Spots with softer edges than this are all blur: nothing can be told from their shape. */
+const BLURRED = 1.22;
+
 /** No pattern of fewer pins can be told from chance. */
 const FEWEST_PINS = 8;
 
@@ -53,6 +56,10 @@ export function judgeCard(
     if (tried.match === null) continue;
     const judgement = verdicts(picture, pins, tried, tried.match, cardThickness);
     const poor = poorness(judgement);
+    const isBlurred = tried.found.softness > BLURRED;
+    if (poor === null && isBlurred && judgement.missing.length > 3 + 0.03 * pins.length) {
+      return failed({ kind: 'light-blurred', tried: triedIn(tries) });
+    }
     if (poor === null) return done(judgement);
     tried.poor = poor;
   }
@@ -108,6 +115,7 @@ function enlarged(spot: Spot, factor: number): Spot {
     xy: spot.xy * square,
     yy: spot.yy * square,
     amplitude: spot.amplitude,
+    softness: spot.softness,
   };
 }
 
@@ -121,10 +129,12 @@ function verdicts(
   { camera, otherWays, pairs }: Match,
   cardThickness: number | undefined,
 ): Judgement {
+  const isBlurred = found.softness > BLURRED;
   const { at, left, diameter } = holesAt(found.spots, pins, camera);
   const list = pins.map((pin, index): PinVerdict => {
     const hole = at[index]!;
-    if (hole !== null) return judged(index, pin, hole, diameter, cardThickness);
+    if (hole !== null)
+      return judged(index, pin, hole, diameter, isBlurred ? Number.POSITIVE_INFINITY : OVAL, cardThickness);
     const hidden = isHidden(
       picture,
       toPixel(camera, pin),
@@ -147,6 +157,7 @@ function verdicts(
   const equal = otherWays.filter(({ cost }) => cost < AS_GOOD);
   const notes: LightNote[] = [];
   if (holes === 'dark') notes.push({ kind: 'dark-holes' });
+  if (isBlurred) notes.push({ kind: 'blurred' });
   if (equal[0]) {
     const { turn, mirrored } = equal[0];
     notes.push({ kind: 'ambiguous', ways: equal.length, turn: (turn * 180) / Math.PI, mirrored });
@@ -162,7 +173,7 @@ function verdicts(
     large: having('large'),
     unseen,
     pins: list,
-    zones: leaningZones(pins, at, cardThickness),
+    zones: isBlurred ? [] : leaningZones(pins, at, cardThickness),
     fit: {
       camera,
       pairs: pairs.length,
@@ -189,11 +200,12 @@ function judged(
   pin: Point,
   hole: Hole,
   usual: number,
+  oval: number,
   cardThickness: number | undefined,
 ): PinVerdict {
   const [dx, dy] = [hole.x - pin.x, hole.y - pin.y];
   const aspect = aspectOf(hole.shape);
-  const isOval = aspect > OVAL;
+  const isOval = aspect > oval;
   const verdict =
     Math.hypot(dx, dy) > OFF_CENTRE
       ? 'off-centre'
@@ -254,19 +266,25 @@ function poorness({
 }
 
 function whyNot(tries: readonly Attempt[], pins: number): LightTrouble {
-  const most = (holes: 'light' | 'dark'): number =>
-    tries.reduce((count, tried) => (tried.holes === holes ? Math.max(count, tried.count) : count), 0);
-  const tried: Tried = {
-    light: most('light'),
-    dark: most('dark'),
-    guesses: tries.reduce((sum, { tried: { guesses } }) => sum + guesses, 0),
-  };
+  const tried = triedIn(tries);
   const holes = tried.light;
   const poor = tries.find((one) => one.poor !== undefined)?.poor;
+  const isSoft = tries.some(({ found, count }) => found.softness > BLURRED && count > 0.3 * pins);
+  if (isSoft) return { kind: 'light-blurred', tried };
   if (poor) return { kind: 'light-poor-match', ...poor, pins, tried };
   if (holes < 6 && tried.dark < 6) return { kind: 'light-no-holes', tried };
   if (holes < 0.3 * pins && tried.dark < 0.3 * pins)
     return { kind: 'light-few-holes', holes: Math.max(holes, tried.dark), pins, tried };
   const explained = tries.reduce((count, one) => Math.max(count, one.tried.explained), 0);
   return { kind: 'light-no-match', holes: Math.max(holes, tried.dark), pins, explained, tried };
+}
+
+function triedIn(tries: readonly Attempt[]): Tried {
+  const most = (holes: 'light' | 'dark'): number =>
+    tries.reduce((count, tried) => (tried.holes === holes ? Math.max(count, tried.count) : count), 0);
+  return {
+    light: most('light'),
+    dark: most('dark'),
+    guesses: tries.reduce((sum, { tried: { guesses } }) => sum + guesses, 0),
+  };
 }

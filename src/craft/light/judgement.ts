@@ -30,6 +30,8 @@ export type LightNote =
   /** The pattern lies on the holes in `ways` more ways that explain them as well. */
   | { readonly kind: 'ambiguous'; readonly ways: number; readonly turn: number; readonly mirrored: boolean }
   | { readonly kind: 'dark-holes' }
+  /** Too blurred to tell oval holes from round ones; the other verdicts hold. */
+  | { readonly kind: 'blurred' }
   | { readonly kind: 'unseen'; readonly pins: number }
   | { readonly kind: 'other-holes'; readonly count: number }
   | { readonly kind: 'coarse-picture'; readonly pixels: number };

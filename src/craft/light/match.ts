@@ -69,7 +69,10 @@ export function match(
     const worthy = guesses.filter(({ score }) => score > 0.95 * guesses[0]!.score).slice(0, GROWN_AT_EACH);
     for (const guess of worthy) {
       const pairs = grow(guess, spots, target);
-      tried = { guesses: tried.guesses + 1, explained: Math.max(tried.explained, pairs?.length ?? 0) };
+      tried = {
+        guesses: tried.guesses + 1,
+        explained: Math.max(tried.explained, (pairs ?? guess.pairs).length),
+      };
       if (pairs === null || pairs.length < 6) continue;
       if (best !== null && pairs.length < 0.8 * best.pairs.length) continue;
       const fit = settle(pairs, spots, target, picture);

@@ -15,6 +15,8 @@ export interface Spot extends PixelPoint {
   readonly yy: number;
   /** Grey of the card round it less that of the spot. */
   readonly amplitude: number;
+  /** Pixels between a quarter and three quarters of its light, beside those over half: 0 for a sharp edge, 1.6 for a blur. */
+  readonly softness: number;
 }
 
 /** What was found in a picture: spots of the size of a hole, and how many were put aside as too large or too long. */
@@ -24,6 +26,8 @@ export interface Spots {
   readonly diameter: number;
   /** Grey by which most of them differ from the card. */
   readonly amplitude: number;
+  /** How soft the edges of most are: see `Spot`. */
+  readonly softness: number;
 }
 
 export const diameterOf = ({ area }: { readonly area: number }): number => 2 * Math.sqrt(area / Math.PI);
@@ -41,7 +45,7 @@ const SMALLEST_AREA = 4;
  */
 export function findSpots(picture: GreyPicture): Spots {
   const ground = groundOf(picture);
-  if (!hasInk(ground)) return { spots: [], diameter: 0, amplitude: 0 };
+  if (!hasInk(ground)) return { spots: [], diameter: 0, amplitude: 0, softness: 0 };
   const patches = inkRegions(picture, ground, LIT_SHARE);
   const most = Math.max(400, LARGEST_SHARE * picture.width * picture.height);
   const alone: { readonly spot: Spot; readonly index: number }[] = [];
@@ -71,6 +75,7 @@ export function findSpots(picture: GreyPicture): Spots {
     spots: spots.filter((spot) => elongation(spot) < 3.2),
     diameter: diameterOf({ area: size }),
     amplitude: amplitude || 0,
+    softness: median(alone.flatMap(({ spot }) => (spot.area > size / 2 ? [spot.softness] : []))) || 0,
   };
 }
 
@@ -141,14 +146,18 @@ function measure(
   const amplitude = card - light;
   if (amplitude < 8 || shareUnder(rim, (card + light) / 2) > MOST_LIT_RIM) return null;
   let [sum, sumX, sumY, xx, xy, yy] = [0, 0, 0, 0, 0, 0];
+  let [edge, core] = [0, 0];
   const [middleX, middleY] = [(left + right) / 2, (top + bottom) / 2];
   for (let row = top; row <= bottom; row++) {
     for (let column = left; column <= right; column++) {
       const share = (card - grey[row * width + column]!) / amplitude;
-      if (share <= DARK) continue;
+      if (share <= 0.25) continue;
       const owner = patches.at(column, row);
       if (owner >= 0 && owner !== index) continue;
       if (part !== null && nearestOf(part.centres, column, row) !== part.which) continue;
+      if (share < 0.75) edge++;
+      if (share > 0.5) core++;
+      if (share <= DARK) continue;
       const weight = Math.min(1, (share - DARK) / (FULL - DARK));
       const [x, y] = [column - middleX, row - middleY];
       sum += weight;
@@ -169,6 +178,7 @@ function measure(
     xy: xy / sum - x * y,
     yy: yy / sum - y * y,
     amplitude,
+    softness: edge / Math.max(1, core),
   };
 }
 

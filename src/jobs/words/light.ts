@@ -105,6 +105,8 @@ export function lightNoteInWords(note: LightNote): string {
     }
     case 'dark-holes':
       return 'The holes are darker than the card, as on a card that lies on a dark ground or is lit from the front. Drawn dots look the same, so that a hole that was marked and not pricked is not noticed: hold the card against the light to be sure.';
+    case 'blurred':
+      return 'The photo is too blurred to tell oval holes from round ones; nothing is said of their shape. Rest the camera on something, and let it focus on the card.';
     case 'unseen':
       return `${countInWords(note.pins, 'pin')} cannot be seen in this photo (outside it, or too much light about); nothing is said of ${note.pins === 1 ? 'it' : 'them'}. Take another photo of that part.`;
     case 'other-holes':
