@@ -1,12 +1,18 @@
+import type { PaperSize } from '#base/units/paper.ts';
 import { checkCard } from '#jobs/light/light.ts';
+import { checkSheets } from '#jobs/light/sheets.ts';
+import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { toLightResult } from '#jobs/results/light.ts';
 import { resultText } from '#jobs/results/text.ts';
 import { judgementInWords, lightNoteInWords } from '#jobs/words/light.ts';
 import { pictureNoteInWords } from '#jobs/words/picture.ts';
+import { openFonts } from '../files/fonts.ts';
 import { openPattern } from '../files/pattern.ts';
 import { readInput, STANDARD } from '../files/read.ts';
+import { sheetFiles } from '../files/sheets.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
-import { lengthOf } from '../options/print.ts';
+import { lengthOf, oneOf, paper } from '../options/print.ts';
+import { dpi } from '../options/scale.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
 import { readPicture } from '../picture/read.ts';
@@ -16,8 +22,12 @@ import { say } from '../terminal/say.ts';
 import type { AddVerb } from './verb.ts';
 
 interface LightFlags {
+  readonly output?: string;
   readonly json?: true;
   readonly cardThickness?: number;
+  readonly paper: PaperSize;
+  readonly side: 'front' | 'back';
+  readonly dpi: number;
 }
 
 /** `light`: the pricked card, held to the light, against its pattern. */
@@ -32,6 +42,19 @@ export const addLight: AddVerb = (pinlight, leave) => {
     )
     .argument('<pattern>', 'the pattern file')
     .argument('<photo>', 'a photo or scan of the card (JPEG, PNG, TIFF or WebP)')
+    .option(
+      '-o, --output <file>',
+      'a picture of the card with the verdicts on it and a map true to scale to prick again by: .pdf, or .svg or .png ' +
+        'with one file a sheet',
+    )
+    .option('--paper <size>', 'the paper in your printer: A4, A3, Letter …', paper, paper('A4'))
+    .option(
+      '--side <side>',
+      'from which side the map is seen: front or back',
+      oneOf('--side', ['front', 'back']),
+      'front',
+    )
+    .option('--dpi <number>', 'dots an inch of .png files', dpi, 300)
     .option('--json', 'for machines, as docs/schema/light.schema.json describes')
     .option(
       '--card-thickness <length>',
@@ -46,6 +69,14 @@ export const addLight: AddVerb = (pinlight, leave) => {
         checkCard(pattern, photo, flags.cardThickness ?? null, line.progress),
         photoName,
       );
+      if (flags.output !== undefined) {
+        const typeface = openFonts();
+        const sheets = checkSheets(pattern, photo, judgement, { ...flags, typeface });
+        const files = await sheetFiles(sheets, flags.output, flags.dpi, typeface, () =>
+          sheetsToPdf(sheets, typeface, pattern.about.name ?? 'Lace pattern', null),
+        );
+        for (const [file, content] of files) await writeWhole(file, content, [patternName, photoName]);
+      }
       line.clear();
       const notes = [...photo.notes.map(pictureNoteInWords), ...judgement.notes.map(lightNoteInWords)];
       if (flags.json) await writeStandard(resultText(toLightResult(judgement, notes)));

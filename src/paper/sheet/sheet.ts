@@ -16,7 +16,9 @@ export type SheetKind =
   | 'test'
   | 'calibration'
   | 'photocopy'
-  | 'print-then-cut';
+  | 'print-then-cut'
+  | 'card-picture'
+  | 'reprick-map';
 
 /** A finished sheet: its paper as it lies, and everything that is on it, in mm from the paper's top left corner. */
 export interface Sheet {
