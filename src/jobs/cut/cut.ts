@@ -52,6 +52,9 @@ export function cutPattern(pattern: Pattern, wish: CutWish): Result<CutPattern, 
   const options = optionsOf(pattern, wish);
   const laid = cuttingJob(pattern, options);
   if (!laid.ok) return laid;
+  if (wish.only && Object.keys(laid.value.card.layers).length === 0) {
+    return failed({ kind: 'cut-nothing-left', layers: wish.only });
+  }
   const placed = wish.printOn ? layOnPaper(pattern, laid.value, wish.printOn, wish.typeface) : null;
   if (placed && !placed.ok) return placed;
   const { job, sheet } = placed?.value ?? {

@@ -16,7 +16,7 @@ export function writeCutting(drawing: CutDrawing, about: About, wish: CutWish): 
       return writeDxf(drawing, {
         release: wish.release ?? preset?.dxf?.release ?? 'R12',
         unit: wish.unit ?? preset?.dxf?.unit ?? 'mm',
-        holes: holes === 'circle' ? 'circle' : 'polyline',
+        holes: holes === 'polyline' ? 'polyline' : 'circle',
         comments,
       });
     case 'svg':

@@ -12,6 +12,8 @@ export function cutTroubleInWords(trouble: CutTrouble): string {
       return 'Nobody knows how large this pattern is (it is in pixels), so nothing can be cut from it. Trace the scan again with --dpi or --span, or give a known distance to "true".';
     case 'cut-no-holes':
       return 'The pattern has no pins, so there are no holes to cut.';
+    case 'cut-nothing-left':
+      return `There is nothing in the layers that were asked for (${listInWords(trouble.layers).toLowerCase()}). The outline comes with --card, the engraving with --engrave, targets and frame with --ref.`;
     case 'cut-hole-over-spacing':
       return `A hole of ${formatMm(trouble.hole)} is larger than the spacing of the pins (${formatMm(trouble.spacing)} for half of them): the holes would run into each other and the card fall apart. Give a smaller --hole, or look whether the pattern\u2019s size is right.`;
     case 'cut-option':

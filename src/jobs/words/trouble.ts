@@ -112,6 +112,7 @@ const ROUTE: Kinds<RouteTrouble> = { 'spread-scale-unknown': true };
 const CUT: Kinds<CutTrouble> = {
   'cut-scale-unknown': true,
   'cut-no-holes': true,
+  'cut-nothing-left': true,
   'cut-hole-over-spacing': true,
   'cut-option': true,
   'cut-too-many-parts': true,

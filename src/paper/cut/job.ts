@@ -4,8 +4,7 @@ import type { Point } from '#base/geometry/point.ts';
 import { done, failed, type Result } from '#base/result.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { movePath } from '../drawing/move.ts';
-import { rectangle } from '../drawing/path.ts';
-import { cuttingBoxes } from '../ink/pattern-ink.ts';
+import { type Path, parallelOf, rectangle } from '../drawing/path.ts';
 import { type CutDrawing, type CutLayer, type CutLine, cutLayers } from './drawing.ts';
 import { engraving } from './engraving.ts';
 import { drawnForOpening, drawnForPiece, openingOf } from './kerf.ts';
@@ -63,18 +62,25 @@ export function cuttingJob(pattern: Pattern, options: CutOptions): Result<Cuttin
     growBox(boxOf(places), drawn / 2),
     etched.length ? boxOfLines(etched) : boxOf(places),
   );
-  const outlines = wish && cuttingBoxes(growBox(inked, (hole - drawn) / 2), wish.margin, FILM_MARGIN);
-  const drawnCard = outlines && growBox(outlines.card, drawnForPiece(0, kerf) / 2);
-  const filmBox = options.film ? (outlines?.film ?? growBox(inked, CARD_MARGIN + FILM_MARGIN)) : undefined;
-  const content = [drawnCard, filmBox].reduce<Box>((box, one) => (one ? joinBoxes(box, one) : box), inked);
+  // Round the finished holes, whatever of them is drawn.
+  const finished = growBox(inked, (hole - drawn) / 2);
+  const margin = wish?.margin ?? CARD_MARGIN;
+  const cardAway = drawnForPiece(2 * margin, kerf) / 2;
+  const filmAway = margin + FILM_MARGIN;
+  const reached = [
+    wish ? growBox(finished, cardAway) : inked,
+    options.film ? growBox(finished, filmAway) : inked,
+  ];
+  const content = reached.reduce(joinBoxes, inked);
   const frame = options.ref ? growBox(content, TARGET_ROOM) : content;
   const toOrigin = translation(-frame.left, -frame.top);
   const toFrame = compose(toOrigin, turn);
   const size = { width: widthOf(frame), height: heightOf(frame) };
   const holes = places.map((place) => applyAffine(toOrigin, place));
   const order = options.order(holes);
-  const outline = drawnCard
-    ? cardOutline(moveBox(drawnCard, toOrigin), wish.tabs, holes, burnt / 2)
+  const around = (away: number): Path => movePath(parallelOf(finished, away), toOrigin);
+  const outline = wish
+    ? cardOutline(around(cardAway), wish.tabs, holes, burnt / 2)
     : { lines: [], notes: [] };
   const targets = options.ref
     ? targetPlaces({ left: 0, top: 0, right: size.width, bottom: size.height })
@@ -88,9 +94,7 @@ export function cuttingJob(pattern: Pattern, options: CutOptions): Result<Cuttin
   };
   return done({
     card: { ...size, layers: chosen(layers, options.only) },
-    film: filmBox
-      ? { ...size, layers: { OUTLINE: [{ kind: 'path', path: rectangle(moveBox(filmBox, toOrigin)) }] } }
-      : null,
+    film: options.film ? { ...size, layers: { OUTLINE: [{ kind: 'path', path: around(filmAway) }] } } : null,
     hole,
     drawn,
     holes: order.map((k) => holes[k]!),
@@ -110,7 +114,7 @@ export function cuttingJob(pattern: Pattern, options: CutOptions): Result<Cuttin
 }
 
 /** Film is cut a little larger than the card so that it folds over (common practice, no source; the figures are ours). */
-export const CARD_MARGIN = 10;
+const CARD_MARGIN = 10;
 const FILM_MARGIN = 7;
 
 /** The drawing moved to another place of a frame of another size. */
@@ -160,15 +164,15 @@ function holeNotes(
 }
 
 function cardOutline(
-  box: Box,
+  path: Path,
   tabs: NonNullable<CutOptions['card']>['tabs'],
   holes: readonly Point[],
   reach: number,
 ): { lines: CutLine[]; notes: CutNote[] } {
-  if (!tabs) return { lines: [{ kind: 'path', path: rectangle(box) }], notes: [] };
-  const { paths, tabs: made } = outlineWithTabs(box, tabs, holes, reach);
+  if (!tabs) return { lines: [{ kind: 'path', path }], notes: [] };
+  const { paths, tabs: made } = outlineWithTabs(path, tabs, holes, reach);
   return {
-    lines: paths.map((path) => ({ kind: 'path', path })),
+    lines: paths.map((piece) => ({ kind: 'path', path: piece })),
     notes: made < tabs.count ? [{ kind: 'tabs-left-out', wanted: tabs.count, made }] : [],
   };
 }
@@ -192,13 +196,6 @@ const moveLine = (line: CutLine, by: Affine): CutLine =>
   line.kind === 'circle'
     ? { ...line, at: applyAffine(by, line.at) }
     : { ...line, path: movePath(line.path, by) };
-
-const moveBox = ({ left, top, right, bottom }: Box, { e, f }: Affine): Box => ({
-  left: left + e,
-  top: top + f,
-  right: right + e,
-  bottom: bottom + f,
-});
 
 /** Curves count with their control points. */
 const boxOfLines = (lines: readonly CutLine[]): Box =>

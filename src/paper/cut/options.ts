@@ -38,6 +38,7 @@ export interface CutOptions {
 export type CutTrouble =
   | { readonly kind: 'cut-scale-unknown' }
   | { readonly kind: 'cut-no-holes' }
+  | { readonly kind: 'cut-nothing-left'; readonly layers: readonly CutLayer[] }
   | { readonly kind: 'cut-hole-over-spacing'; readonly hole: number; readonly spacing: number }
   | {
       readonly kind: 'cut-option';

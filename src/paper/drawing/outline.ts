@@ -82,7 +82,8 @@ function crossOutline({ at, size, turn }: Cross, context: OutlineContext): void 
   context.line(at.x - sin, at.y + cos);
 }
 
-function pathOutline(path: Path, context: OutlineContext): void {
+/** Where a path runs. */
+export function pathOutline(path: Path, context: OutlineContext): void {
   for (const step of path) {
     if (step.step === 'move') context.move(step.to.x, step.to.y);
     else if (step.step === 'line') context.line(step.to.x, step.to.y);

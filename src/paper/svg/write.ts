@@ -3,8 +3,9 @@ import { mmPerPixel } from '#base/units/length.ts';
 import type { PaperSize } from '#base/units/paper.ts';
 import { layerNames, layerOf, layers } from '../drawing/layer.ts';
 import type { Image, InkMark, Text } from '../drawing/mark.ts';
-import { type OutlineContext, outline, textStart } from '../drawing/outline.ts';
-import { rectangle } from '../drawing/path.ts';
+import { type OutlineContext, outline, pathOutline } from '../drawing/outline.ts';
+import { type Path, rectangle } from '../drawing/path.ts';
+import { letterPath } from '../type/letter-path.ts';
 import type { Typeface } from '../type/typeface.ts';
 import { base64 } from './base64.ts';
 import { escaped } from './escaped.ts';
@@ -119,42 +120,13 @@ const boxMark = (box: Box): InkMark => ({
   colour: '#000000',
 });
 
-function textElement(text: Text, typeface: Typeface): string {
-  const start = textStart(text);
-  const data: string[] = [];
-  const [cos, sin] = [Math.cos(text.turn), Math.sin(text.turn)];
-  let along = 0;
-  for (const run of typeface.runs(text.text, text.weight)) {
-    const scale = text.size / typeface.unitsPerEm(run.face);
-    let pen = along * text.size;
-    const { glyphs, positions } = typeface.glyphs(run);
-    glyphs.forEach((glyph, k) => {
-      const { xOffset, yOffset, xAdvance } = positions[k]!;
-      const at = (x: number, y: number): string => {
-        const right = pen + (x + xOffset) * scale;
-        const down = -(y + yOffset) * scale;
-        return `${mm(start.x + right * cos - down * sin)} ${mm(start.y + right * sin + down * cos)}`;
-      };
-      for (const { command, args } of glyph.path.commands) data.push(LETTER[command] + pairs(args, at));
-      pen += xAdvance * scale;
-    });
-    along += run.width;
-  }
-  return `<path aria-label="${escaped(text.text)}" d="${data.join('')}" fill="${text.colour}"/>`;
-}
+const textElement = (text: Text, typeface: Typeface): string =>
+  `<path aria-label="${escaped(text.text)}" d="${letterData(letterPath(text, typeface))}" fill="${text.colour}"/>`;
 
-const LETTER = {
-  moveTo: 'M',
-  lineTo: 'L',
-  quadraticCurveTo: 'Q',
-  bezierCurveTo: 'C',
-  closePath: 'Z',
-} as const;
-
-function pairs(args: readonly number[], at: (x: number, y: number) => string): string {
-  const places: string[] = [];
-  for (let k = 0; k + 1 < args.length; k += 2) places.push(at(args[k]!, args[k + 1]!));
-  return places.join(' ');
+function letterData(path: Path): string {
+  const context = new PathDataContext();
+  pathOutline(path, context);
+  return context.data;
 }
 
 /** SVG lays the first pixel's outer corner at the picture's origin; ours is that pixel's centre. */

@@ -58,7 +58,9 @@ describe('G-code as an interpreter of the published words runs it', () => {
     const cutLength = burnt
       .slice(firstLine)
       .reduce((sum, { from, to }) => sum + Math.hypot(to[0] - from[0], to[1] - from[1]), 0);
-    expect(cutLength).toBeCloseTo(2 * (Math.max(...xs) + Math.max(...ys)) - 4, 2);
+    // Four quarter circles of 10 mm for corners, drawn as chords within 0.01 mm.
+    const round = 2 * (Math.max(...xs) + Math.max(...ys)) - 8 * 10 + 2 * Math.PI * 10;
+    expect(Math.abs(cutLength - (round - 4))).toBeLessThan(0.05);
   });
 
   test('straight lines only, within 0.01 mm of the circle', () => {
