@@ -7,8 +7,8 @@ import type { Tour } from './tour.ts';
 /**
  * Shortens a tour until no chain of exchanges helps, then shakes it here and there and mends what was shaken, as often as
  * `shakes` says; what did not come out shorter is taken back (O. Martin, S. W. Otto and E. W. Felten, Complex Systems 5
- * (1991) 299-326). A shake swaps two neighbouring short stretches, and shakes go from place to near place: every part
- * gets its share, and what is touched next is still at hand. Chance is seeded and work is counted, not timed: same
+ * (1991) 299-326). A shake is their double bridge, of three neighbouring short stretches, which no chain undoes in one go.
+ * Shakes go from place to near place: every part gets its share, and what is touched next is still at hand. Chance is seeded and work is counted, not timed: same
  * holes, same tour.
  */
 export function shorten(tour: Tour, { count, xy }: Places, neighbours: Neighbours, shakes: number): void {
@@ -20,11 +20,11 @@ export function shorten(tour: Tour, { count, xy }: Places, neighbours: Neighbour
   if (count < 8) return;
 
   const random = seededRandom(SEED);
-  const longest = Math.min(STRETCH, (count >> 1) - 2);
+  const longest = Math.min(STRETCH, Math.floor((count - 2) / 3));
   const stretch = () => 1 + Math.floor(random() * longest);
   for (let shake = 0, base = 0; shake < shakes; shake++) {
     base = (base + stretch()) % count;
-    const worse = swapStretches(tour, xy, base, stretch(), stretch(), waiting);
+    const worse = doubleBridge(tour, xy, base, [stretch(), stretch(), stretch()], waiting);
     if (worse - settle(search, waiting, tour, false) > least) tour.takeBack(0);
     tour.keep();
   }
@@ -49,28 +49,34 @@ function settle(search: LinKernighan, waiting: Queue, tour: Tour, forGood: boole
   return gained;
 }
 
-/** base [a1 .. a2] [b1 .. b2] after, to: base [b1 .. b2] [a1 .. a2] after. Gives by how much that is longer. */
-function swapStretches(
+/** base [a1 .. a2] [b1 .. b2] [c1 .. c2] after, to: base [c] [b] [a] after. Gives by how much that is longer. */
+function doubleBridge(
   tour: Tour,
   xy: Float64Array,
   base: number,
-  first: number,
-  second: number,
+  [first, second, third]: readonly [number, number, number],
   waiting: Queue,
 ): number {
   const a1 = tour.next(base);
-  let a2 = a1;
-  for (let steps = 1; steps < first; steps++) a2 = tour.next(a2);
+  const a2 = onward(tour, a1, first - 1);
   const b1 = tour.next(a2);
-  let b2 = b1;
-  for (let steps = 1; steps < second; steps++) b2 = tour.next(b2);
-  const after = tour.next(b2);
-  tour.turn(a1, b2);
+  const b2 = onward(tour, b1, second - 1);
+  const c1 = tour.next(b2);
+  const c2 = onward(tour, c1, third - 1);
+  const after = tour.next(c2);
+  tour.turn(a1, c2);
+  tour.turn(c2, c1);
   tour.turn(b2, b1);
   tour.turn(a2, a1);
-  for (const place of [base, a1, a2, b1, b2, after]) waiting.add(place);
-  const before = apart(xy, base, a1) + apart(xy, a2, b1) + apart(xy, b2, after);
-  return apart(xy, base, b1) + apart(xy, b2, a1) + apart(xy, a2, after) - before;
+  for (const place of [base, a1, a2, b1, b2, c1, c2, after]) waiting.add(place);
+  const before = apart(xy, base, a1) + apart(xy, a2, b1) + apart(xy, b2, c1) + apart(xy, c2, after);
+  return apart(xy, base, c1) + apart(xy, c2, b1) + apart(xy, b2, a1) + apart(xy, a2, after) - before;
+}
+
+function onward(tour: Tour, place: number, steps: number): number {
+  let here = place;
+  for (let left = steps; left > 0; left--) here = tour.next(here);
+  return here;
 }
 
 function meanLength({ lengths }: Neighbours): number {
