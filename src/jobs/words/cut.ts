@@ -63,6 +63,10 @@ export function cuttingNoteInWords(note: CuttingNote): string {
       return `Only ${note.made} of ${note.wanted} tabs found a place between corners and holes.`;
     case 'engraved-by-middle':
       return 'Engraving follows the middle of each line: the thickness of a gimp, dashes, tints and filled arrow heads are not engraved.';
+    case 'lines-merged':
+      return `${countInWords(note.count, 'line is', 'lines are')} there twice and engraved once.`;
+    case 'pins-in-doubt':
+      return `${countInWords(note.pins.length, 'pin')} may be no pin${note.pins.length === 1 ? '' : 's'} but a speck or a letter (found with little confidence), and ${note.pins.length === 1 ? 'gets a hole' : 'get holes'} all the same: ${visible(listInWords(firstOf(note.pins)))}. "look" says more; take out what is none.`;
     case 'scale-unproved':
       return 'Nothing vouches for the size of this pattern. Measure a known distance on the test coupon or the first card.';
     case 'power-guessed':
@@ -75,12 +79,11 @@ export function cuttingNoteInWords(note: CuttingNote): string {
 }
 
 const pairsInWords = (pairs: readonly (readonly [string, string])[]): string =>
-  visible(
-    listInWords([
-      ...pairs.slice(0, 8).map((pair) => pair.join(' with ')),
-      ...(pairs.length > 8 ? [`${pairs.length - 8} more`] : []),
-    ]),
-  );
+  visible(listInWords(firstOf(pairs.map((pair) => pair.join(' with ')))));
+
+/** The first eight, and how many more there are. */
+const firstOf = (words: readonly string[]): string[] =>
+  words.length > 8 ? [...words.slice(0, 8), `${words.length - 8} more`] : [...words];
 
 /** How to check a file once it is opened: its size, its holes and the first of them. */
 export function cutFileInWords({ width, height, holes, first, travel }: CutFile, name: string): string {

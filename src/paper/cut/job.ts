@@ -59,7 +59,7 @@ export function cuttingJob(pattern: Pattern, options: CutOptions): Result<Cuttin
     : { lines: [], box: null, notes: [] };
   const etched = engraved.lines.map((line) => moveLine(line, turn));
   const inked = joinBoxes(
-    growBox(boxOf(places), drawn / 2),
+    growBox(boxOf(places), (drawn || POINT_ROOM) / 2),
     etched.length ? boxOfLines(etched) : boxOf(places),
   );
   // Round the finished holes, whatever of them is drawn.
@@ -115,6 +115,12 @@ export function cuttingJob(pattern: Pattern, options: CutOptions): Result<Cuttin
 
 /** Film is cut a little larger than the card so that it folds over (common practice, no source; the figures are ours). */
 const CARD_MARGIN = 10;
+
+/** Pins found with less confidence than this are named before they are burnt into card. */
+const SURE = 0.5;
+
+/** A point has no size; files that show it as a short line need this much room for it, mm. */
+const POINT_ROOM = 0.1;
 const FILM_MARGIN = 7;
 
 /** The drawing moved to another place of a frame of another size. */
@@ -145,6 +151,8 @@ function holeNotes(
   const overlapping = thin.filter(({ card }) => card <= 0);
   const fragile = thin.slice(overlapping.length);
   const notes: CutNote[] = [];
+  const doubtful = pins.filter(({ confidence }) => confidence !== undefined && confidence < SURE);
+  if (doubtful.length) notes.push({ kind: 'pins-in-doubt', pins: doubtful.map(({ id }) => id) });
   if (drawn === 0) notes.push({ kind: 'points-for-holes', hole, kerf });
   if (kept.length < pins.length) notes.push({ kind: 'holes-merged', count: pins.length - kept.length });
   if (overlapping.length) notes.push({ kind: 'holes-overlap', pairs: overlapping.map(ids) });

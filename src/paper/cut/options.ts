@@ -75,6 +75,8 @@ export type CutNote =
   | { readonly kind: 'card-inside-holes'; readonly margin: number }
   | { readonly kind: 'tabs-left-out'; readonly wanted: number; readonly made: number }
   | { readonly kind: 'engraved-by-middle' }
+  | { readonly kind: 'lines-merged'; readonly count: number }
+  | { readonly kind: 'pins-in-doubt'; readonly pins: readonly string[] }
   | { readonly kind: 'scale-unproved' };
 
 /** The first number in the options that is out of its range. */

@@ -86,6 +86,31 @@ describe('the job', () => {
     expect(notes).toContainEqual({ kind: 'holes-merged', count: 1 });
   });
 
+  test('lines that are there twice are engraved once', () => {
+    const [one, other] = [{ pin: pattern.pins[0]!.id }, { pin: pattern.pins[1]!.id }];
+    const marks = [
+      { id: 'a', kind: 'line', from: one, to: other },
+      { id: 'b', kind: 'line', from: other, to: one },
+    ] as const;
+    const { files, notes } = cut({ ...pattern, marks }, { format: 'svg', engrave: true });
+    expect(notes).toContainEqual({ kind: 'lines-merged', count: 1 });
+    expect(
+      /<g id="ENGRAVE"[^>]*>\n([\s\S]*?)<\/g>/.exec(files[0]!.text)![1]!.trim().split('\n'),
+    ).toHaveLength(1);
+  });
+
+  test('pins in doubt are named', () => {
+    const [first, ...rest] = pattern.pins;
+    const { notes } = cut({ ...pattern, pins: [{ ...first!, confidence: 0.2 }, ...rest] });
+    expect(notes).toContainEqual({ kind: 'pins-in-doubt', pins: [first!.id] });
+  });
+
+  test('one hole finer than the kerf still has room', () => {
+    const { files } = cut(patternFromPins([{ x: 3, y: 4 }]), { format: 'svg', hole: 0.2, kerf: 0.2 });
+    expect(files[0]!.text).toContain('viewBox="0 0 0.1000 0.1000"');
+    expect(files[0]!.text).toContain('M0.0000 0.0500L0.1000 0.0500');
+  });
+
   test('one pin, and pins on one line', () => {
     for (const places of [
       [{ x: 3, y: 4 }],
