@@ -57,13 +57,17 @@ export function growLattice(
   claim(state, start.filter(isFree), LOOSE * size);
   if (!refit(state, LOOSE * size)) return null;
   let front = [...state.nodeOf.keys()];
+  let fitted = front.length;
   for (let ring = 0; front.length > 0 && ring < MOST_RINGS; ring++) {
     const around = new Set<number>();
     for (const pin of front) {
       for (const other of field.near[pin]!) if (!state.nodeOf.has(other) && isFree(other)) around.add(other);
     }
     front = claim(state, [...around], LOOSE * length(state.frame.a));
-    if (front.length > 0 && !refit(state, LOOSE * length(state.frame.a))) return null;
+    // A fit after every ring would cost the square of a long strip's length; a tenth more pins is worth a new one.
+    if (state.nodeOf.size < GROWTH * fitted) continue;
+    if (!refit(state, LOOSE * length(state.frame.a))) return null;
+    fitted = state.nodeOf.size;
   }
   return settle(state, isFree);
 }
@@ -86,6 +90,7 @@ const TIGHT = 3.6;
 const LEAST_MEMBERS = 10;
 const LEAST_NEIGHBOURS = 3;
 const MOST_RINGS = 2000;
+const GROWTH = 1.1;
 /** Rounding of coordinates in files must not make a pin leave an exact lattice. */
 const ROUNDING = 0.004;
 /** Pins at random spread over the whole of the loose disc; those of a lattice crowd round the node. */

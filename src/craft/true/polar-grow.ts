@@ -22,7 +22,7 @@ export const polarKey = ({ sectors }: PolarFrame, ring: number, sector: number):
 /** Lays rings through the pins round a guessed centre and refits them together; null where too few pins agree. */
 export function growPolar(field: Field, seed: PolarSeed, candidates: readonly number[]): GrownPolar | null {
   let state = firstRings(field, seed, candidates);
-  if (state === null) return null;
+  if (state === null || state.frame.radii.length > MOST_RINGS) return null;
   let sigma = 0;
   let tolerance = 0;
   for (let round = 0; round < ROUNDS; round++) {
@@ -30,7 +30,7 @@ export function growPolar(field: Field, seed: PolarSeed, candidates: readonly nu
     tolerance = round === 0 ? 0.35 * arc : Math.max(TIGHT * sigma, ROUNDING * arc);
     const nodes = assign(field, state, candidates, tolerance);
     const strict = round > 0;
-    state = keepRings(state, (ring) => isRing(field, state!, candidates, nodes, ring, tolerance, strict));
+    state = keepRings(state, goodRings(field, state, candidates, nodes, tolerance, strict));
     const linked = dropLonely(state, assign(field, state, candidates, tolerance));
     const held = new Set([...linked.values()].map(([ring]) => ring));
     state = keepRings(state, (ring) => held.has(ring));
@@ -64,6 +64,8 @@ const ROUNDS = 6;
 const TIGHT = 3.6;
 const ROUNDING = 0.004;
 const LEAST_RINGS = 3;
+/** More rings than any mat has are a sign that there are none; the fit would cost the cube of their number. */
+const MOST_RINGS = 240;
 const LEAST_IN_RING = 6;
 /** A ring may have openings, but fewer pins than this share of its places are there by chance. */
 const LEAST_FULL = 0.24;
@@ -185,37 +187,46 @@ function keepRings({ frame, halves }: Rings, isGood: (ring: number) => boolean):
 }
 
 /**
- * Whether a ring is one: enough of its places hold a pin, and hardly a pin of its radius stands between the places.
- * Pins of a motif that crosses the radius stand anywhere along it.
+ * Which rings are rings: enough of their places hold a pin, and hardly a pin of their radius stands between the places.
+ * Pins of a motif that crosses a radius stand anywhere along it.
  */
-function isRing(
+function goodRings(
   field: Field,
   { frame }: Rings,
   candidates: readonly number[],
   nodes: ReadonlyMap<number, readonly [number, number]>,
-  ring: number,
   tolerance: number,
   strict: boolean,
-): boolean {
-  const radius = frame.radii[ring]!;
-  let [members, band] = [0, 0];
-  let along = 0;
+): (ring: number) => boolean {
+  const members = frame.radii.map(() => 0);
+  const between = frame.radii.map(() => 0);
+  const along = frame.radii.map(() => 0);
   for (const pin of candidates) {
     const point = field.pins[pin]!;
-    const far = Math.hypot(point.x - frame.centre.x, point.y - frame.centre.y);
     const node = nodes.get(pin);
-    if (node !== undefined && node[0] === ring) {
+    if (node !== undefined) {
       const place = polarNode(frame, ...node);
       const turn =
         (point.x - place.x) * (place.y - frame.centre.y) - (point.y - place.y) * (place.x - frame.centre.x);
-      along += (turn / radius) ** 2;
-      members++;
-    } else if (node === undefined && Math.abs(far - radius) < 0.6 * tolerance) band++;
+      along[node[0]]! += (turn / frame.radii[node[0]]!) ** 2;
+      members[node[0]]!++;
+      continue;
+    }
+    const radius = distance(point, frame.centre);
+    const reach = 0.6 * tolerance;
+    const first = firstAbove(frame.radii, radius - reach);
+    for (let ring = first; ring < frame.radii.length && frame.radii[ring]! < radius + reach; ring++)
+      between[ring]!++;
   }
-  if (members < Math.max(LEAST_IN_RING, LEAST_FULL * frame.sectors)) return false;
-  if (!strict) return true;
-  // Spread evenly within reach, squares along the ring would average a quarter of the reach's square.
-  return band <= MOST_BETWEEN * members && along / members < MOST_SPREAD * tolerance * tolerance;
+  return (ring) => {
+    const count = members[ring]!;
+    if (count < Math.max(LEAST_IN_RING, LEAST_FULL * frame.sectors)) return false;
+    if (!strict) return true;
+    // Spread evenly within reach, squares along the ring would average a quarter of the reach's square.
+    return (
+      between[ring]! <= MOST_BETWEEN * count && along[ring]! / count < MOST_SPREAD * tolerance * tolerance
+    );
+  };
 }
 
 const MOST_BETWEEN = 0.3;
