@@ -25,6 +25,7 @@ export function fitRuns(
     sigma === null ? chains.map((chain, c) => ({ chain, fit: fitRun(whole[c]!, chain, null) })) : [];
   const noise = sigma ?? noiseOfRuns(first, 0.5);
   const runs = chains
+    .flatMap((chain) => cutAtStrides(field, chain, noise ?? 0))
     .flatMap((chain) => cutAtCorners(field, chain, noise ?? 0))
     .flatMap((chain) => laid(field, chain, noise === null ? null : noise * steadiness(chain, copiesOf)));
   return { runs, sigma: noise, quietest: sigma ?? noiseOfRuns(first, 0.2) };
@@ -49,12 +50,62 @@ function noiseOfRuns(runs: readonly TrueRun[], q: number): number | null {
   return each.length === 0 ? null : quantile(each, q);
 }
 
+/** How much longer or shorter than its neighbours a link may be, as a logarithm, before jitter is counted. */
+const MOST_STRIDE = 0.3;
+const STRIDE_WINDOW = 4;
+
+/** Cuts a chain where a link is much longer or shorter than those round it: there it jumps from one line to another. */
+function cutAtStrides(field: Field, chain: Chain, sigma: number): Chain[] {
+  const n = chain.pins.length;
+  const links = chain.steps.map((step, k) => {
+    const from = field.pins[chain.pins[k]!]!;
+    return distance(from, field.pins[chain.pins[(k + 1) % n]!]!) / step;
+  });
+  const cuts = links.flatMap((link, k) => {
+    const around = links.slice(Math.max(0, k - STRIDE_WINDOW), k + STRIDE_WINDOW + 1);
+    const usual = quantile(around, 0.5);
+    // A link is the difference of two jitters; three deviations of that are not yet a stride.
+    const most = MOST_STRIDE + (3 * Math.SQRT2 * sigma) / usual / (chain.steps[k] === 2 ? 2 : 1);
+    return Math.abs(Math.log(link / usual)) > Math.min(most, 0.62) ? [k] : [];
+  });
+  return cuts.length === 0 ? [chain] : cutLinks(chain, cuts);
+}
+
+/** The parts of a chain without some of its links, named by the pin they go out from. */
+function cutLinks({ pins, steps, closed }: Chain, cuts: readonly number[]): Chain[] {
+  const n = pins.length;
+  const start = closed ? (cuts[0]! + 1) % n : 0;
+  const isCut = new Set(cuts);
+  const parts: Chain[] = [];
+  let own: { pins: number[]; steps: number[] } = { pins: [], steps: [] };
+  for (let k = 0; k < n; k++) {
+    const at = (start + k) % n;
+    own.pins.push(pins[at]!);
+    if (k === n - 1 || isCut.has(at)) {
+      parts.push({ ...own, closed: false });
+      own = { pins: [], steps: [] };
+    } else own.steps.push(steps[at]!);
+  }
+  return parts;
+}
+
+/** A course whose steps vary more than this part of them is no true one: the pins are of several lines. */
+const MOST_UNEVEN = 0.15;
+
+function isUneven({ chain, fit }: TrueRun): boolean {
+  const steps = fit.places.slice(1).map((place, k) => distance(place, fit.places[k]!) / chain.steps[k]!);
+  const mean = steps.reduce((sum, step) => sum + step, 0) / steps.length;
+  const squares = steps.reduce((sum, step) => sum + (step - mean) ** 2, 0);
+  return Math.sqrt(squares / steps.length) > MOST_UNEVEN * mean;
+}
+
 function laid(field: Field, chain: Chain, sigma: number | null): TrueRun[] {
   const points = chain.pins.map((pin) => field.pins[pin]!);
   if (points.length < LEAST_CHAIN) return [];
   const fit = fitRun(points, chain, sigma);
   const left = 2 * points.length - fit.freedom;
   const noise = Math.sqrt(fit.squares / Math.max(left, 1));
+  if (isUneven({ chain, fit })) return [];
   return sigma !== null && noise > MOST_NOISE * sigma + 1e-6 ? [] : [{ chain, fit }];
 }
 
