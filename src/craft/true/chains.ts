@@ -1,4 +1,4 @@
-import { distance } from '#base/geometry/point.ts';
+import { distance, dot, length, subtract } from '#base/geometry/point.ts';
 import { type Chain, LEAST_CHAIN, tripleCost } from './chain.ts';
 import { bridgeGaps, fillLinks } from './chain-repair.ts';
 import type { Field } from './field.ts';
@@ -33,8 +33,25 @@ interface Triple {
   readonly cost: number;
 }
 
-/** What it costs to pass over nearer neighbours: next to this, a smooth course along every second pin never pays. */
+/** What it costs to pass over a nearer pin on the way: next to this, a smooth course along every second pin never pays. */
 const PASSING_OVER = 4.5;
+/** And what it costs to be linked farther off than to the nearest of all. */
+const FARTHER = 2;
+/** Cosine of the angle within which a nearer pin is on the way. */
+const ON_THE_WAY = 0.64;
+
+function passingOver({ pins }: Field, pin: number, to: number, around: readonly number[]): number {
+  const here = pins[pin]!;
+  const way = subtract(pins[to]!, here);
+  const far = length(way);
+  let nearest = far;
+  for (const other of around) {
+    const step = subtract(pins[other]!, here);
+    const size = length(step);
+    if (size > 0 && size < nearest && dot(step, way) > ON_THE_WAY * size * far) nearest = size;
+  }
+  return PASSING_OVER * Math.log(far / nearest) ** 2;
+}
 
 function smoothTriples(field: Field, mayLink: (pin: number) => boolean): Triple[] {
   const { pins, near } = field;
@@ -43,12 +60,13 @@ function smoothTriples(field: Field, mayLink: (pin: number) => boolean): Triple[
     if (!mayLink(pin)) continue;
     const around = [...near[pin]!].filter(mayLink).slice(0, 9);
     const nearest = around.length === 0 ? 0 : distance(pins[pin]!, pins[around[0]!]!);
+    const passed = around.map((other) => passingOver(field, pin, other, around));
     for (let k = 0; k < around.length; k++) {
       for (let l = k + 1; l < around.length; l++) {
         const cost = tripleCost(pins[around[k]!]!, pins[pin]!, pins[around[l]!]!);
         if (cost === Infinity) continue;
         const reach = distance(pins[pin]!, pins[around[l]!]!) / nearest;
-        const whole = cost + PASSING_OVER * Math.log(reach) ** 2;
+        const whole = cost + passed[k]! + passed[l]! + FARTHER * Math.log(reach) ** 2;
         triples.push({ pin, one: around[k]!, other: around[l]!, cost: whole });
       }
     }
