@@ -12,7 +12,8 @@ export function isHidden(
   holes: 'light' | 'dark',
   amplitude: number,
 ): boolean {
-  const margin = diameter / 2 + 3;
+  // the hole may be off its place by most of its width, and one that the edge cuts is not measured
+  const margin = 1.4 * diameter + 3;
   if (!(column >= margin && row >= margin && column < width - margin && row < height - margin)) return true;
   const greys: number[] = [];
   const reach = Math.ceil(1.2 * diameter);

@@ -1,6 +1,6 @@
-import { type Camera, fromPixel, stretchAt, toPixel } from '#base/fit/camera.ts';
+import { type Camera, stretchAt, toPixel } from '#base/fit/camera.ts';
 import { type Box, boxOf, growBox } from '#base/geometry/box.ts';
-import type { PixelPoint, Point } from '#base/geometry/point.ts';
+import { between, type PixelPoint, type Point } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { normal, type Random } from '#base/random.ts';
 import { Layer } from '../scan/layer.ts';
@@ -85,17 +85,20 @@ function litter(layer: Layer, outline: Box, camera: Camera, settings: CardSettin
   }
 }
 
-/** Where the card is. */
+/** Where the card is: its outline is cut in short pieces, for the lens bends it. */
 function solidOf(outline: Box, camera: Camera, { width, height }: CardSettings): Layer {
   const layer = new Layer(width, height);
-  const read = fromPixel(camera);
-  for (let row = 0; row < height; row++) {
-    for (let column = 0; column < width; column++) {
-      const { x, y } = read({ column, row });
-      const inside = x > outline.left && x < outline.right && y > outline.top && y < outline.bottom;
-      layer.cover[row * width + column] = inside ? 1 : 0;
-    }
-  }
+  const { left, top, right, bottom } = outline;
+  const corners = [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ];
+  const pieces = corners.flatMap((from, k) =>
+    Array.from({ length: 20 }, (_, step) => toPixel(camera, between(from, corners[(k + 1) % 4]!, step / 20))),
+  );
+  layer.fill(pieces, 1);
   return layer;
 }
 
@@ -113,7 +116,9 @@ function expose(holes: Layer, solid: Layer, settings: CardSettings, random: Rand
       const behind = scene.behind(column, row);
       const inside = own + through * (scene.through(column, row) - own);
       const value =
-        solid.cover[k]! * inside + (1 - solid.cover[k]!) * behind + settings.noise * normal(random);
+        solid.cover[k]! * inside +
+        (1 - solid.cover[k]!) * behind +
+        settings.noise * 2 * (random() + random() + random() - 1.5);
       grey[k] = Math.max(0, Math.min(255, Math.round(value)));
     }
   }
