@@ -1,15 +1,17 @@
 import { type Affine, applyAffine, compose, translation } from '#base/geometry/affine.ts';
-import { type Box, boxOf, growBox, heightOf, joinBoxes, widthOf } from '#base/geometry/box.ts';
+import { boxOf, growBox, heightOf, joinBoxes, widthOf } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import { done, failed, type Result } from '#base/result.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { movePath } from '../drawing/move.ts';
-import { type Path, parallelOf, rectangle } from '../drawing/path.ts';
+import { type Path, parallelOf } from '../drawing/path.ts';
 import { type CutDrawing, type CutLayer, type CutLine, cutLayers } from './drawing.ts';
 import { engraving } from './engraving.ts';
+import { holeNotes } from './hole-notes.ts';
 import { drawnForOpening, drawnForPiece, openingOf } from './kerf.ts';
 import { cutLines } from './lines.ts';
 import { withoutCoincident } from './merge.ts';
+import { boxOfLines, moveLine } from './move.ts';
 import {
   type CutNote,
   type CutOptions,
@@ -19,7 +21,7 @@ import {
 } from './options.ts';
 import { outlineWithTabs } from './tabs.ts';
 import { TARGET_ROOM, targetMarks, targetPlaces } from './targets.ts';
-import { leastHole, leastWeb, thinWebs, usualSpacing } from './web.ts';
+import { leastWeb, usualSpacing } from './web.ts';
 
 /** A pattern laid out for a machine. Lengths in mm, from the top left of its frame, y down. */
 export interface CuttingJob {
@@ -54,16 +56,11 @@ export function cuttingJob(pattern: Pattern, options: CutOptions): Result<Cuttin
   if (places.length > 1 && spacing <= burnt) {
     return failed({ kind: 'cut-hole-over-spacing', hole: burnt, spacing });
   }
-  const engraved = options.engrave
-    ? engraving(pattern, options.typeface, hole)
-    : { lines: [], box: null, notes: [] };
+  const engraved = options.engrave ? engraving(pattern, options.typeface, hole) : { lines: [], notes: [] };
   const etched = engraved.lines.map((line) => moveLine(line, turn));
-  const inked = joinBoxes(
-    growBox(boxOf(places), (drawn || POINT_ROOM) / 2),
-    etched.length ? boxOfLines(etched) : boxOf(places),
-  );
-  // Round the finished holes, whatever of them is drawn.
-  const finished = growBox(inked, (hole - drawn) / 2);
+  // A hole comes out as `burnt` wherever the file draws less of it.
+  const finished = joinBoxes(growBox(boxOf(places), burnt / 2), boxOfLines(etched));
+  const inked = joinBoxes(growBox(boxOf(places), (drawn || POINT_ROOM) / 2), boxOfLines(etched));
   const margin = wish?.margin ?? CARD_MARGIN;
   const cardAway = drawnForPiece(2 * margin, kerf) / 2;
   const filmAway = margin + FILM_MARGIN;
@@ -115,61 +112,10 @@ export function cuttingJob(pattern: Pattern, options: CutOptions): Result<Cuttin
 
 /** Film is cut a little larger than the card so that it folds over (common practice, no source; the figures are ours). */
 const CARD_MARGIN = 10;
-
-/** Pins found with less confidence than this are named before they are burnt into card. */
-const SURE = 0.5;
+const FILM_MARGIN = 7;
 
 /** A point has no size; files that show it as a short line need this much room for it, mm. */
 const POINT_ROOM = 0.1;
-const FILM_MARGIN = 7;
-
-/** The drawing moved to another place of a frame of another size. */
-export const placeDrawing = (
-  { layers }: CutDrawing,
-  by: Affine,
-  size: { readonly width: number; readonly height: number },
-): CutDrawing => ({
-  ...size,
-  layers: Object.fromEntries(
-    Object.entries(layers).map(([layer, lines]) => [layer, lines.map((line) => moveLine(line, by))]),
-  ),
-});
-
-function holeNotes(
-  { pins }: Pattern,
-  { hole, kerf, cardThickness }: CutOptions,
-  kept: readonly number[],
-  places: readonly Point[],
-  drawn: number,
-): CutNote[] {
-  const least = leastWeb(cardThickness);
-  const thin = thinWebs(places, openingOf(drawn, kerf), least);
-  const ids = ({ holes: [one, other] }: (typeof thin)[number]): [string, string] => [
-    pins[kept[one]!]!.id,
-    pins[kept[other]!]!.id,
-  ];
-  const overlapping = thin.filter(({ card }) => card <= 0);
-  const fragile = thin.slice(overlapping.length);
-  const notes: CutNote[] = [];
-  const doubtful = pins.filter(({ confidence }) => confidence !== undefined && confidence < SURE);
-  if (doubtful.length) notes.push({ kind: 'pins-in-doubt', pins: doubtful.map(({ id }) => id) });
-  if (drawn === 0) notes.push({ kind: 'points-for-holes', hole, kerf });
-  if (kept.length < pins.length) notes.push({ kind: 'holes-merged', count: pins.length - kept.length });
-  if (overlapping.length) notes.push({ kind: 'holes-overlap', pairs: overlapping.map(ids) });
-  if (fragile[0]) {
-    const thinnest = fragile[0];
-    notes.push({
-      kind: 'thin-web',
-      pairs: fragile.length,
-      thinnest: thinnest.card,
-      least,
-      pins: ids(thinnest),
-    });
-  }
-  if (hole < leastHole(cardThickness))
-    notes.push({ kind: 'small-hole', hole, least: leastHole(cardThickness) });
-  return notes;
-}
 
 function cardOutline(
   path: Path,
@@ -185,43 +131,9 @@ function cardOutline(
   };
 }
 
-/** The drawing with its frame among the lines for aligning, where it has such lines at all. */
-export function framed(drawing: CutDrawing): CutDrawing {
-  const { width, height, layers } = drawing;
-  if (!layers.REF) return drawing;
-  const frame: CutLine = { kind: 'path', path: rectangle({ left: 0, top: 0, right: width, bottom: height }) };
-  return { ...drawing, layers: { ...layers, REF: [frame, ...layers.REF] } };
-}
-
 /** Those layers that were asked for and have lines. */
 const chosen = (
   layers: Readonly<Record<CutLayer, readonly CutLine[]>>,
   only: readonly CutLayer[] = cutLayers,
 ): CutDrawing['layers'] =>
   Object.fromEntries(only.flatMap((layer) => (layers[layer].length ? [[layer, layers[layer]]] : [])));
-
-const moveLine = (line: CutLine, by: Affine): CutLine =>
-  line.kind === 'circle'
-    ? { ...line, at: applyAffine(by, line.at) }
-    : { ...line, path: movePath(line.path, by) };
-
-/** Curves count with their control points. */
-const boxOfLines = (lines: readonly CutLine[]): Box =>
-  lines.reduce<Box>(
-    (box, line) =>
-      joinBoxes(
-        box,
-        line.kind === 'circle'
-          ? growBox(boxOf([line.at]), line.diameter / 2)
-          : boxOf(
-              line.path.flatMap((step) =>
-                step.step === 'close'
-                  ? []
-                  : step.step === 'curve'
-                    ? [step.first, step.second, step.to]
-                    : [step.to],
-              ),
-            ),
-      ),
-    boxOf([]),
-  );

@@ -7,8 +7,8 @@ import { placeSeam } from '../tile/seam.ts';
 import type { Typeface } from '../type/typeface.ts';
 import { type CutDrawing, type CutLayer, type CutLine, cutLayers, linesIn } from './drawing.ts';
 import { flatten } from './flatten.ts';
-import { framed, placeDrawing } from './job.ts';
 import { cutLines } from './lines.ts';
+import { framed, placeDrawing } from './move.ts';
 import type { CutTrouble, Extent } from './options.ts';
 import { TARGET_ROOM, targetMarks } from './targets.ts';
 

@@ -1,5 +1,7 @@
 import DxfParser from 'dxf-parser';
 import { describe, expect, test } from 'vitest';
+import { boxOf } from '#base/geometry/box.ts';
+import type { Point } from '#base/geometry/point.ts';
 import { describeWith } from '../../support/outside.ts';
 import { edging } from '../../support/patterns/index.ts';
 import { byEzdxf, cut, expectedCentres, farthestOff, lopsided } from './support.ts';
@@ -48,6 +50,19 @@ describeWith(['ezdxf'], 'DXF as ezdxf reads and audits it', () => {
     expect(notes.map(({ kind }) => kind)).toContain('engraved-by-middle');
     expect(read.box[0]).toBeGreaterThanOrEqual(-1e-4);
     expect(read.box[1]).toBeGreaterThanOrEqual(-1e-4);
+  });
+
+  test.each(['R12', 'R2000'] as const)('%s with everything in it', (release) => {
+    const { pattern: marked } = edging({ repeats: 1, gimp: 0.7 });
+    const wish = { engrave: true, ref: true, card: { margin: 10, tabs: { count: 4, width: 1 } }, hole: 0.6 };
+    const { files } = cut(marked, { ...wish, release, holes: 'polyline', film: true, coupon: true });
+    for (const { text, width, height } of files) {
+      const { errors, fixes, box } = byEzdxf(text);
+      expect([errors, fixes]).toEqual([[], []]);
+      expect(box[0]).toBeGreaterThanOrEqual(0);
+      expect(box[2]).toBeLessThanOrEqual(width + 1e-4);
+      expect(box[3]).toBeLessThanOrEqual(height + 1e-4);
+    }
   });
 
   test('in inches', () => {
@@ -106,6 +121,21 @@ describe('DXF as dxf-parser reads it', () => {
       'INNER',
       'OUTLINE',
     ]);
+  });
+});
+
+describe('the outline as dxf-parser reads it', () => {
+  test.each(['R12', 'R2000'] as const)('%s', (release) => {
+    const [file] = cut(pattern, { release, card: { margin: 10 } }).files;
+    const read = new DxfParser().parseSync(file!.text)!;
+    const outlines = read.entities.filter(({ layer }) => layer === 'OUTLINE');
+    expect(outlines).toHaveLength(1);
+    const { vertices, shape } = outlines[0] as unknown as { vertices: Point[]; shape: boolean };
+    expect(shape).toBe(true);
+    const { left, top, right, bottom } = boxOf(vertices);
+    for (const [k, side] of [0, 0, file!.width, file!.height].entries()) {
+      expect([left, top, right, bottom][k]).toBeCloseTo(side, 3);
+    }
   });
 });
 
