@@ -24,10 +24,15 @@ export function fitRuns(
   const first =
     sigma === null ? chains.map((chain, c) => ({ chain, fit: fitRun(whole[c]!, chain, null) })) : [];
   const noise = sigma ?? noiseOfRuns(first, 0.5);
-  const runs = chains
-    .flatMap((chain) => cutAtStrides(field, chain, noise ?? 0))
-    .flatMap((chain) => cutAtCorners(field, chain, noise ?? 0))
-    .flatMap((chain) => laid(field, chain, noise === null ? null : noise * steadiness(chain, copiesOf)));
+  const runs = chains.flatMap((chain) => {
+    const sigmaOf = (part: Chain): number | null =>
+      noise === null ? null : noise * steadiness(part, copiesOf);
+    const whole = laid(field, chain, sigmaOf(chain));
+    if (noise !== null && whole.length > 0 && isPlain(whole[0]!)) return whole;
+    return cutAtStrides(field, chain, noise ?? 0)
+      .flatMap((part) => cutAtCorners(field, part, noise ?? 0))
+      .flatMap((part) => laid(field, part, sigmaOf(part)));
+  });
   return { runs, sigma: noise, quietest: sigma ?? noiseOfRuns(first, 0.2) };
 }
 
@@ -37,6 +42,11 @@ function steadiness({ pins }: Chain, copiesOf: ReadonlyMap<number, number>): num
   for (const pin of pins) variance += 1 / (copiesOf.get(pin) ?? 1) / pins.length;
   return Math.sqrt(variance);
 }
+
+/** A course that spends this little on all its pins has no jump or corner in it that jitter would not explain. */
+const PLAIN = 0.2;
+
+const isPlain = ({ chain, fit }: TrueRun): boolean => fit.freedom < PLAIN * 2 * chain.pins.length;
 
 /** Chains whose pins stray this much farther than the pattern's jitter follow no true course. */
 const MOST_NOISE = 1.8;
