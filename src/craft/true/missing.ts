@@ -19,27 +19,29 @@ const FILLED = 0.5;
 export function missingInNet(field: Field, net: Net, ask: Ask): MissingPin[] {
   const empty = emptyNodes(net);
   const groupOf = groupsOf(net, empty);
+  const open = [...empty].filter(([, node]) => !isFilled(field, net, net.placeOf(node), net.spacingAt(node)));
   const told = new Map(
-    [...empty].map(([key, node]) => [key, ask(net.placeOf(node), 0.4 * net.spacingAt(node))] as const),
+    open.map(([key, node]) => [key, ask(net.placeOf(node), 0.4 * net.spacingAt(node))] as const),
   );
-  return [...empty].flatMap(([key, node]) => {
-    const spacing = net.spacingAt(node);
+  const filledElsewhere = new Map(open.filter(([key]) => told.get(key)!.yes > told.get(key)!.no));
+  const lackingOf = groupsOf(net, filledElsewhere);
+  return open.flatMap(([key, node]) => {
     const place = net.placeOf(node);
     const group = groupOf.get(key)!;
     const witness = told.get(key)!;
     // An opening that only one copy has was still meant: nobody forgets so many pins side by side.
-    const filledElsewhere = group.filter((one) => told.get(one)!.yes > told.get(one)!.no).length;
-    if (group.length > MOST_LACKING && filledElsewhere > MOST_LACKING) return [];
+    if ((lackingOf.get(key)?.length ?? 0) > MOST_LACKING) return [];
     const pairs = net
       .steps(node)
       .filter((step) => isPinned(net, node, step, 1) && isPinned(net, node, step, -1));
     const around = neighboursOf(net, node);
     if (pairs.length === 0 || around < LEAST_AROUND) return [];
     const inMidst =
-      group.length <= MOST_LACKING && (pairs.length >= 3 || (pairs.length === 2 && around >= MOST_AROUND));
+      (around >= ALL_BUT_ONE && witness.yes > witness.no) ||
+      (group.length <= MOST_LACKING && (pairs.length >= 3 || (pairs.length === 2 && around >= MOST_AROUND)));
     const inRow = !inMidst && isGapInLastRow(net, node);
     const confidence = weigh(inMidst ? (pairs.length === 4 ? 0.95 : 0.85) : inRow ? 0.75 : 0.1, witness);
-    if (confidence < LEAST_CONFIDENCE || isFilled(field, net, place, spacing)) return [];
+    if (confidence < LEAST_CONFIDENCE) return [];
     return [{ ...place, confidence, structure: net.id, why: net.why }];
   });
 }
@@ -54,6 +56,8 @@ const isFilled = (field: Field, net: Net, place: Point, spacing: number): boolea
 
 const LEAST_AROUND = 4;
 const MOST_AROUND = 6;
+/** With all but one of its eight neighbours, a node that other copies fill is in the midst even beside an opening. */
+const ALL_BUT_ONE = 7;
 const LEAST_CONFIDENCE = 0.5;
 
 /** In a crowded pattern some pin stands near any place: how often one does by chance, and where a copy is meant. */

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { distance, type Point } from '#base/geometry/point.ts';
 import { seededRandom } from '#base/random.ts';
 import { findRegularity } from '#craft/true/index.ts';
+import { rosehip } from '../../support/examples/rosehip.ts';
 import { edging, fine, omit, round, tape } from '../../support/patterns/index.ts';
 import { byHand, measure } from './measure.ts';
 
@@ -139,5 +140,16 @@ describe('few pins', () => {
     expect(places).toEqual(pins);
     expect(structures).toEqual([]);
     expect(missing).toEqual([]);
+  });
+});
+
+describe('the example', () => {
+  it('lacks exactly the pins that were left out of it, beside openings and at the edge of the ground too', () => {
+    const { known } = rosehip();
+    const { missing } = findRegularity(known.pattern.pins);
+    expect(missing).toHaveLength(known.omitted.length);
+    for (const { place } of known.omitted) {
+      expect(Math.min(...missing.map((one) => distance(one, place)))).toBeLessThan(0.1);
+    }
   });
 });
