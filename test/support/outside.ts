@@ -20,6 +20,7 @@ type DataSet =
   | 'png-suite'
   | 'go-pictures'
   | 'drill-file'
+  | 'white-holes'
   | 'camera-files'
   | 'drilling-tour'
   | 'drill-board';

@@ -35,7 +35,7 @@ export const diameterOf = ({ area }: { readonly area: number }): number => 2 * M
 /** The share of the way from card to light from which a pixel counts as lit: low, for the sake of dim holes. */
 const LIT_SHARE = 0.3;
 /** A hole takes no more than this share of the picture. */
-const LARGEST_SHARE = 1e-3;
+const LARGEST_SHARE = 5e-3;
 const SMALLEST_AREA = 4;
 
 /**
