@@ -53,6 +53,8 @@ export function cuttingNoteInWords(note: CuttingNote): string {
       return `${countInWords(note.pairs.length, 'pair')} of holes run into each other: ${pairsInWords(note.pairs)}. Take one of each away, or give a smaller --hole.`;
     case 'thin-web':
       return `Between ${countInWords(note.pairs, 'pair')} of holes less than ${formatMm(note.least)} of card is left (thinnest: ${formatMm(note.thinnest)}, between ${visible(note.pins.join(' and '))}); it may burn through or tear. Give a smaller --hole, or enlarge the pattern.`;
+    case 'webs-not-all':
+      return `More than ${note.most} pairs of holes lie too near each other; not all of them were looked for.`;
     case 'small-hole':
       return `A hole of ${formatMm(note.hole)} is under half of the card\u2019s thickness (${formatMm(note.least)}) and hard to cut clean. Try it on a test coupon (--coupon) first.`;
     case 'over-bed':

@@ -2,7 +2,7 @@ import type { Point } from '#base/geometry/point.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { openingOf } from './kerf.ts';
 import type { CutNote, CutOptions } from './options.ts';
-import { leastHole, leastWeb, thinWebs } from './web.ts';
+import { leastHole, leastWeb, MOST_WEBS, thinWebs } from './web.ts';
 
 /** What is to be said of the holes: `kept` are the pins that got one, at `places`, drawn as circles of `drawn` mm. */
 export function holeNotes(
@@ -25,6 +25,7 @@ export function holeNotes(
   if (doubtful.length) notes.push({ kind: 'pins-in-doubt', pins: doubtful.map(({ id }) => id) });
   if (drawn === 0) notes.push({ kind: 'points-for-holes', hole, kerf });
   if (kept.length < pins.length) notes.push({ kind: 'holes-merged', count: pins.length - kept.length });
+  if (thin.length >= MOST_WEBS) notes.push({ kind: 'webs-not-all', most: MOST_WEBS });
   if (overlapping.length) notes.push({ kind: 'holes-overlap', pairs: overlapping.map(ids) });
   if (fragile[0]) {
     const thinnest = fragile[0];

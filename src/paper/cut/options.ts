@@ -70,6 +70,7 @@ export type CutNote =
       readonly least: number;
       readonly pins: readonly [string, string];
     }
+  | { readonly kind: 'webs-not-all'; readonly most: number }
   | { readonly kind: 'small-hole'; readonly hole: number; readonly least: number }
   | { readonly kind: 'over-bed'; readonly width: number; readonly height: number; readonly bed: Extent }
   | { readonly kind: 'card-inside-holes'; readonly margin: number }
