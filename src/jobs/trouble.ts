@@ -1,9 +1,9 @@
+import type { LightTrouble } from '#craft/light/judgement.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
-import type { CheckTrouble } from './light/light.ts';
 import type { PictureTrouble } from './picture.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
@@ -67,6 +67,9 @@ export type ReadyTrouble =
 
 /** Why a file is no printer profile. */
 export type ProfileTrouble = { readonly kind: 'not-a-profile' };
+
+/** Why a card could not be checked. */
+export type CheckTrouble = LightTrouble | { readonly kind: 'light-scale-unknown' };
 
 /** Why no order of the holes can be given. */
 export type RouteTrouble = { readonly kind: 'spread-scale-unknown' };

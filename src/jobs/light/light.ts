@@ -2,11 +2,9 @@ import type { GreyPicture } from '#base/picture/grey.ts';
 import type { Progress } from '#base/progress.ts';
 import { failed, type Result } from '#base/result.ts';
 import { judgeCard } from '#craft/light/judge.ts';
-import type { Judgement, LightTrouble } from '#craft/light/judgement.ts';
+import type { Judgement } from '#craft/light/judgement.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-
-/** Why a card could not be checked. */
-export type CheckTrouble = LightTrouble | { readonly kind: 'light-scale-unknown' };
+import type { CheckTrouble } from '../trouble.ts';
 
 /**
  * Checks a photo of a pricked card against its pattern. The card's thickness, from which a needle's lean is told, is the

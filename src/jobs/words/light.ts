@@ -1,5 +1,5 @@
 import type { Judgement, LeaningZone, LightNote, PinVerdict, Tried } from '#craft/light/judgement.ts';
-import type { CheckTrouble } from '../light/light.ts';
+import type { CheckTrouble } from '../trouble.ts';
 import { countInWords, listInWords, numberInWords } from './number.ts';
 
 /** What the photo tells of the card, as a page to read: the summary first, then each hole to see to. */

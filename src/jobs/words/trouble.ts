@@ -3,9 +3,9 @@ import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container-trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
-import type { CheckTrouble } from '../light/light.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type {
+  CheckTrouble,
   FileTrouble,
   PresetTrouble,
   ProfileTrouble,
