@@ -1,4 +1,5 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import cutSchema from '../../docs/schema/cut.schema.json' with { type: 'json' };
@@ -101,6 +102,22 @@ describe('pinlight cut', () => {
       2,
       expect.stringMatching(/not a preset for cutting: look at "bed\.width"/),
     ]);
+  });
+
+  test('the preset among the examples is one', async () => {
+    const preset = fileURLToPath(new URL('../../examples/quayside-workshop.json', import.meta.url));
+    const run = await pinlight([
+      'cut',
+      pattern(),
+      '-o',
+      at('a.svg'),
+      '--hole',
+      '0.6',
+      '--preset',
+      preset,
+      '--json',
+    ]);
+    expect([run.code, JSON.parse(run.out).kerf]).toEqual([0, 0.12]);
   });
 
   test('names with the unit and the size in them', async () => {

@@ -8,6 +8,7 @@ import { readyResult } from '#jobs/results/ready.ts';
 import { routeResult } from '#jobs/results/route.ts';
 import { traceResult } from '#jobs/results/trace.ts';
 import { trueResult } from '#jobs/results/true.ts';
+import { cuttingPresetSchema } from '#paper/cut/preset.ts';
 
 // `npx vitest run test/jobs/schemas.test.ts -u` writes the published schemas anew.
 describe('the published schemas of --json are those of the code', () => {
@@ -26,4 +27,14 @@ describe('the published schemas of --json are those of the code', () => {
       `../../docs/schema/${verb}.schema.json`,
     );
   });
+});
+
+test('the published schema of a shop\u2019s preset is that of the code', async () => {
+  const published = {
+    title: 'What a shop or a machine wants of `pinlight cut`, for --preset',
+    ...z.toJSONSchema(cuttingPresetSchema),
+  };
+  await expect(`${JSON.stringify(published, null, 2)}\n`).toMatchFileSnapshot(
+    '../../docs/schema/cutting-preset.schema.json',
+  );
 });

@@ -74,7 +74,7 @@ export function cuttingNoteInWords(note: CuttingNote): string {
     case 'power-guessed':
       return 'Feed and power in this G-code fit no machine in particular. Take yours from the machine\u2019s manual and a test coupon, and give --feed and --power or a --preset.';
     case 'ref-not-in-gcode':
-      return 'Targets and frame are for aligning only, so G-code leaves them out; move to their places by hand.';
+      return 'Targets are for aligning only, so nothing of them is burnt: their places stand in the G-code\u2019s comments. Move there by hand and look.';
     case 'split-not-needed':
       return 'The pattern needs no splitting: it fits on the bed, or no --bed was given.';
   }

@@ -26,14 +26,18 @@ export interface Tool {
 /**
  * A cutting file as G-code (words of RS274/NGC, NISTIR 6556, with S as laser power): mm, absolute, y up, from 0,0.
  * Holes are traced with the beam on; every move between them is made with S0, so that nothing burns even where the
- * firmware's laser mode is off. For aligning only, REF lines are not written.
+ * firmware's laser mode is off. Lines for aligning only are not burnt: where the middles of targets lie stands in comments.
  */
 export function writeGcode(drawing: CutDrawing, options: GcodeOptions): string {
   const writer = new GcodeWriter(drawing.height, options);
   writer.comments();
   for (const layer of cutLayers) {
     const lines = linesIn(drawing, layer);
-    if (layer === 'REF' || lines.length === 0) continue;
+    if (layer === 'REF') {
+      for (const line of lines) if (line.kind === 'circle') writer.target(line.at);
+      continue;
+    }
+    if (lines.length === 0) continue;
     writer.comment(layer);
     writer.use(layer === 'ENGRAVE' ? options.engrave : options.cut);
     for (const line of lines) writer.line(line, layer === 'HOLES');
@@ -75,6 +79,10 @@ class GcodeWriter {
       `Cut F${cut.feed} S${cut.power}, engrave F${engrave.feed} S${engrave.power}, S max ${mostPower}`,
     );
     this.comment('GRBL: $30 is S max, and $32=1 laser mode must be on');
+  }
+
+  target(at: Point): void {
+    this.comment(`Target at ${this.#place(at)}`);
   }
 
   use(tool: Tool): void {

@@ -99,6 +99,19 @@ describe('G-code as an interpreter of the published words runs it', () => {
     expect(new Set(inMs.map(({ dwell }) => dwell))).toEqual(new Set([150]));
   });
 
+  test('targets are named at their places and not burnt', () => {
+    const { job } = cut(pattern, { format: 'gcode', hole: 0.6, kerf: 0, ref: true });
+    const { comments, moves } = interpret(gcode({ ref: true }));
+    const named = comments.flatMap((text) => {
+      const [, x, y] = /^Target at X(\S+) Y(\S+)$/.exec(text) ?? [];
+      return x === undefined ? [] : [[Number(x), Number(y)] as const];
+    });
+    expect(named).toHaveLength(4);
+    const places = job.targets.map(({ x, y }) => [x, job.card.height - y]);
+    expect(farthestOff(named, places as [number, number][])).toBeLessThan(0.001);
+    expect(moves.filter(({ burns }) => burns)).toHaveLength(2 * pattern.pins.length);
+  });
+
   test('holes finer than the kerf are points', () => {
     const { moves } = interpret(gcode({ kerf: 0.7 }));
     expect(moves.filter(({ kind }) => kind === 'dwell')).toHaveLength(pattern.pins.length);
