@@ -38,6 +38,8 @@ export const addCut: AddVerb = (pinlight, leave) => {
         'It holds the holes alone; the card\u2019s outline, the markings and targets are asked for. ' +
         'Ends with exit code 1 where holes run into each other.',
     )
+    // The pattern comes first, since --card and --spread would take it for theirs.
+    .usage('<pattern> -o <file> [options]')
     .argument('<pattern>', 'a pattern file, or - for standard input')
     .option('-o, --output <file>', 'where the file goes: .dxf, .svg or .gcode');
   for (const [flag, words, ...read] of options) command.option(flag, words, ...(read as [never]));

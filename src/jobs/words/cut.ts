@@ -1,4 +1,4 @@
-import { formatBoth, formatMm } from '#base/units/format-length.ts';
+import { formatBoth, formatInches, formatMm } from '#base/units/format-length.ts';
 import type { CutNumber, CutTrouble } from '#paper/cut/options.ts';
 import type { CutFile, CuttingNote } from '../cut/cut.ts';
 import type { PresetTrouble } from '../trouble.ts';
@@ -91,6 +91,7 @@ const firstOf = (words: readonly string[]): string[] =>
 export function cutFileInWords({ width, height, holes, first, travel }: CutFile, name: string): string {
   const size = `${visible(name)} should measure ${formatBoth(width)} by ${formatBoth(height)}`;
   if (!first) return `${size}.`;
-  const where = `the first at ${formatMm(first.x, 3)}, ${formatMm(first.y, 3)}`;
+  const inches = `${formatInches(first.x, 4)}, ${formatInches(first.y, 4)}`;
+  const where = `the first at ${formatMm(first.x, 3)}, ${formatMm(first.y, 3)} (${inches})`;
   return `${size}, ${countInWords(holes, 'hole')}, ${where}; the way from hole to hole is ${formatMm(travel, 0)}.`;
 }
