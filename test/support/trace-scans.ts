@@ -11,7 +11,8 @@ export interface DrawnScan {
   readonly truth: ScanTruth;
 }
 
-export async function drawScan(seed: number): Promise<DrawnScan> {
+/** The scan of `seed`; its resolution is drawn too unless given. */
+export async function drawScan(seed: number, dpi?: number): Promise<DrawnScan> {
   const random = seededRandom(seed * 7919 + 1);
   const between = (low: number, high: number): number => low + (high - low) * random();
   const one = <Item>(items: readonly Item[]): Item => items[Math.floor(random() * items.length)]!;
@@ -23,9 +24,10 @@ export async function drawScan(seed: number): Promise<DrawnScan> {
   const dots = { edging: [0.55, 0.7], fine: [0.42, 0.55], tape: [0.5, 0.68], round: [0.5, 0.65] }[kind];
   const dot = style === 'card' ? between(0.65, 0.85) : between(dots[0]!, dots[1]!);
   const film = style === 'print' ? one(['blue', 'grey', undefined, undefined] as const) : undefined;
+  const drawnDpi = random() < 0.15 ? 600 : 300;
   const options: ScanOptions = {
     style,
-    dpi: random() < 0.15 ? 600 : 300,
+    dpi: dpi ?? drawnDpi,
     dot,
     line: dot * between(0.26, 0.46),
     skew: between(-3.5, 3.5),

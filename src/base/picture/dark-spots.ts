@@ -9,13 +9,16 @@ export interface DarkSpot {
   readonly bulge: number;
 }
 
+/** A spot is this dark all over, on average, as a share of the way from ground to ink. */
+const DARK = 0.6;
+
 /**
  * Looks for spots of one diameter that are dark all over and stand out from a square about them, whatever runs
  * into them: the middle of a star of lines has hardly any rim left, but it is darker than its surroundings.
  * Means over squares come from one table of sums (Crow, SIGGRAPH 1984).
  */
 export function darkSpots(picture: GreyPicture, ground: Ground, diameter: number, least: number): DarkSpot[] {
-  const { width, height } = picture;
+  const { width, height, grey } = picture;
   const inner = Math.max(1, Math.round(0.32 * diameter));
   const outer = Math.max(inner + 2, Math.round(1.2 * diameter));
   const sums = tableOfSums(picture);
@@ -31,8 +34,10 @@ export function darkSpots(picture: GreyPicture, ground: Ground, diameter: number
       const stop = Math.min(start + 32, width - outer);
       const level = groundAt(ground, ground.level, picture, start + 16, row);
       const depth = groundAt(ground, ground.depth, picture, start + 16, row);
-      const dark = (level - 0.6 * depth) * innerArea;
+      const dark = (level - DARK * depth) * innerArea;
+      const middle = level - 0.5 * depth;
       for (let column = start; column < stop; column++) {
+        if (grey[row * width + column]! > middle) continue;
         const spot =
           sums[bottom + column + far]! -
           sums[bottom + column]! -

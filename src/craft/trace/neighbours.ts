@@ -53,31 +53,32 @@ export function regularityOf(places: readonly Place[], pins: readonly Place[], a
 }
 
 function judge(near: readonly { x: number; y: number; far: number }[]): Omit<Regularity, 'apart'> {
-  let between = 0;
-  let first = 0;
-  let second = 0;
+  let between = Infinity;
+  let first = Infinity;
+  let second = Infinity;
   for (let a = 0; a < near.length; a++) {
+    const one = near[a]!;
     for (let b = 0; b < near.length; b++) {
       if (a === b) continue;
-      const one = near[a]!;
       const two = near[b]!;
       if (b > a) {
-        const off = (2 * Math.hypot(one.x + two.x, one.y + two.y)) / (one.far + two.far);
-        between = Math.max(between, likeness(off));
+        const off = (2 * length(one.x + two.x, one.y + two.y)) / (one.far + two.far);
+        between = Math.min(between, off);
       }
-      const off = Math.hypot(two.x - 2 * one.x, two.y - 2 * one.y) / one.far;
-      const onward = likeness(off);
-      if (onward > first) {
+      const off = length(two.x - 2 * one.x, two.y - 2 * one.y) / one.far;
+      if (off < first) {
         second = first;
-        first = onward;
-      } else if (onward > second) second = onward;
+        first = off;
+      } else if (off < second) second = off;
     }
   }
   return {
-    between,
-    onward: (first + second) / 2,
+    between: likeness(between),
+    onward: (likeness(first) + likeness(second)) / 2,
     spacing: near.length > 1 ? near[0]!.far / near[1]!.far : 0,
   };
 }
+
+const length = (x: number, y: number): number => Math.sqrt(x * x + y * y);
 
 const likeness = (off: number): number => Math.exp(-((off / (2 * STRAY)) ** 2));
