@@ -25,7 +25,9 @@ export function darkSpots(picture: GreyPicture, ground: Ground, diameter: number
   const stride = width + 1;
   const innerArea = (2 * inner + 1) ** 2;
   const ringArea = (2 * outer + 1) ** 2 - innerArea;
-  const found = new Map<number, number>();
+  // mostly untouched, so that most of it never takes real memory
+  const bulges = new Float32Array(width * height);
+  const found: number[] = [];
   for (let row = outer; row < height - outer; row++) {
     const top = (row - inner) * stride - inner;
     const bottom = (row + inner + 1) * stride - inner;
@@ -49,11 +51,13 @@ export function darkSpots(picture: GreyPicture, ground: Ground, diameter: number
         const wide = 2 * outer + 1;
         const ring = sums[lower + wide]! - sums[lower]! - sums[upper + wide]! + sums[upper]! - spot;
         const bulge = (ring / ringArea - spot / innerArea) / depth;
-        if (bulge >= least) found.set(row * width + column, bulge);
+        if (bulge < least) continue;
+        bulges[row * width + column] = bulge;
+        found.push(row * width + column);
       }
     }
   }
-  return highest(found, width, Math.round(0.6 * diameter));
+  return highest(found, bulges, width, Math.round(0.6 * diameter));
 }
 
 function tableOfSums({ width, height, grey }: GreyPicture): Uint32Array {
@@ -72,14 +76,15 @@ function tableOfSums({ width, height, grey }: GreyPicture): Uint32Array {
   return sums;
 }
 
-function highest(found: Map<number, number>, width: number, reach: number): DarkSpot[] {
+function highest(found: readonly number[], bulges: Float32Array, width: number, reach: number): DarkSpot[] {
   const spots: DarkSpot[] = [];
-  for (const [at, bulge] of found) {
+  for (const at of found) {
+    const bulge = bulges[at]!;
     let wins = true;
     for (let dy = -reach; wins && dy <= reach; dy++) {
       for (let dx = -reach; dx <= reach; dx++) {
-        const other = found.get(at + dy * width + dx);
-        if (other === undefined || other < bulge) continue;
+        const other = bulges[at + dy * width + dx] ?? 0;
+        if (other < bulge) continue;
         if (other > bulge || dy < 0 || (dy === 0 && dx < 0)) {
           wins = false;
           break;

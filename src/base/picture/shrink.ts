@@ -39,3 +39,6 @@ export function shrink(picture: GreyPicture, factor: number): GreyPicture {
 
 /** Where a coordinate of a picture shrunk by `factor` lies in the full picture. */
 export const grown = (coordinate: number, factor: number): number => (coordinate + 0.5) * factor - 0.5;
+
+/** The other way: where a coordinate of the full picture lies in one shrunk by `factor`. */
+export const shrunk = (coordinate: number, factor: number): number => (coordinate + 0.5) / factor - 0.5;

@@ -3,16 +3,16 @@ import type { GreyPicture } from '#base/picture/grey.ts';
 import { type Ground, groundAt, groundOf, hasInk } from '#base/picture/ground.ts';
 import { inkRegions, type Region } from '#base/picture/regions.ts';
 import { rimVotes } from '#base/picture/rim-votes.ts';
-import { grown, shrink } from '#base/picture/shrink.ts';
+import { grown, shrink, shrunk } from '#base/picture/shrink.ts';
 import type { Progress } from '#base/progress.ts';
-import { type Rim, readRim } from './rim.ts';
+import { readRim } from './rim.ts';
 import { type Traits, traitsOf } from './traits.ts';
 
 /** A place that may be a dot, measured at full resolution. */
 export interface Candidate {
   readonly column: number;
   readonly row: number;
-  readonly rim: Rim;
+  readonly diameter: number;
   readonly traits: Traits;
   /** The patch of ink it lies in, or -1 on bare ground. */
   readonly region: number;
@@ -29,6 +29,8 @@ export interface Survey {
 
 /** Looking for dots needs about this many pixels across each; finer pictures are shrunk for it. */
 const ENOUGH = 5;
+/** Measuring them gains nothing from more pixels than this across each. */
+const PLENTY = 12;
 /** A dot with less rim than this to be seen, and with less darkness standing out, is drowned. */
 const LEAST_RIM = 0.22;
 const LEAST_BULGE = 0.25;
@@ -43,19 +45,23 @@ export function survey(picture: GreyPicture, diameter: number, progress: Progres
   const places = startingPlaces(small, ground, dot);
   progress('look for dots', 0.6);
   const { regions, at } = inkRegions(small, ground, 0.5);
+  const detail = Math.max(1, Math.floor(diameter / PLENTY));
+  const sharp = shrink(picture, detail);
   const candidates: Candidate[] = [];
   for (const place of places) {
     const level = groundAt(ground, ground.level, small, place.column, place.row);
     const depth = groundAt(ground, ground.depth, small, place.column, place.row);
-    const start = { column: grown(place.column, factor), row: grown(place.row, factor) };
-    const rim = readRim(picture, start, diameter / 2, level, depth);
-    const region = at(
-      Math.round((rim.column + 0.5) / factor - 0.5),
-      Math.round((rim.row + 0.5) / factor - 0.5),
-    );
-    const traits = traitsOf(rim, diameter / 2, depth);
+    const start = {
+      column: shrunk(grown(place.column, factor), detail),
+      row: shrunk(grown(place.row, factor), detail),
+    };
+    const rim = readRim(sharp, start, diameter / 2 / detail, level, depth);
+    const column = grown(rim.column, detail);
+    const row = grown(rim.row, detail);
+    const region = at(Math.round(shrunk(column, factor)), Math.round(shrunk(row, factor)));
+    const traits = traitsOf(rim, diameter / 2 / detail, depth);
     const long = region < 0 ? 0 : longSide(regions[region]!) / dot;
-    candidates.push({ column: rim.column, row: rim.row, rim, traits, region, long });
+    candidates.push({ column, row, diameter: 2 * rim.radius * detail, traits, region, long });
   }
   return { candidates, regions, factor };
 }

@@ -1,17 +1,12 @@
-import { RAYS, type Rim } from './rim.ts';
+import { RAYS } from './rays.ts';
+import type { Rim } from './rim.ts';
 
 /** What tells a dot from other marks; lengths in page dot radii, so that they mean the same at any size. */
 export interface Traits {
   /** Radius against the page's. */
   readonly size: number;
-  /** Share of rays whose edge lies on the fitted circle. */
-  readonly round: number;
-  /** Share of rays that end on bare ground. */
-  readonly free: number;
   /** Root mean square distance of the free edges from the circle. */
   readonly scatter: number;
-  /** Share of rays still dark beyond the rim. */
-  readonly crowd: number;
   /** How many marks run into it. */
   readonly lines: number;
   /** Width of the widest of them. */
@@ -20,26 +15,20 @@ export interface Traits {
   readonly bulge: number;
   /** Share of rays where it stands out clearly. */
   readonly stands: number;
-  /** Share of the widest gap without a fitting ray. */
-  readonly gap: number;
   /** 0 where the fitting rays lie all round, 1 where all lie to one side. */
   readonly lean: number;
   /** Darkness of the middle, in the local contrast. */
   readonly depth: number;
   /** How much darker the middle is than the marks that touch it; 0 without any. */
   readonly over: number;
-  readonly fill: number;
   /** How near the edges lie to the circle, from 0 to 1 for every ray on it, blocked rays counting 0. */
   readonly close: number;
-  /** Mean darkness round about, from 1.4 to 2 radii, in the ink of the middle. */
-  readonly about: number;
 }
 
 export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
   const alone = linesAlone(rim);
   let round = 0;
   let free = 0;
-  let crowd = 0;
   let squares = 0;
   let bulge = 0;
   let stands = 0;
@@ -47,7 +36,6 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
   let leanX = 0;
   let leanY = 0;
   for (let ray = 0; ray < RAYS; ray++) {
-    crowd += rim.dark[ray]!;
     if (!rim.free[ray]) continue;
     free++;
     const off = (rim.edge[ray]! - rim.radius) / expected;
@@ -64,21 +52,15 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
   const ink = Math.max(1, rim.ground - rim.core);
   return {
     size: rim.radius / expected,
-    round: round / RAYS,
-    free: free / RAYS,
     scatter: free ? Math.sqrt(squares / free) : 1,
-    crowd: crowd / RAYS,
     lines: alone.lines,
     widest: alone.widest,
     bulge: bulge / RAYS,
     stands: stands / RAYS,
-    gap: widestGap(rim.fits) / RAYS,
     lean: round ? Math.hypot(leanX, leanY) / round : 1,
     depth: (rim.ground - rim.core) / contrast,
     over: Number.isNaN(rim.marks) ? 0 : (rim.marks - rim.core) / ink,
-    fill: rim.fill,
     close: close / RAYS,
-    about: rim.about,
   };
 }
 
@@ -130,16 +112,3 @@ function pastEdge(turn: number, distance: number): number {
 /** Past a quarter turn only the blunt end of the strip is left. */
 const alongStrip = (turn: number, half: number): number =>
   turn > Math.PI / 2 ? 0.8 * half : half / Math.max(Math.sin(turn), half / 2);
-
-function widestGap(fits: Uint8Array): number {
-  const start = fits.indexOf(1);
-  if (start < 0) return RAYS;
-  let widest = 0;
-  let gap = 0;
-  for (let step = 1; step <= RAYS; step++) {
-    if (fits[(start + step) % RAYS]) gap = 0;
-    else gap++;
-    widest = Math.max(widest, gap);
-  }
-  return widest;
-}
