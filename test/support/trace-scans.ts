@@ -1,6 +1,6 @@
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { type Random, seededRandom } from '#base/random.ts';
-import { edging, fine, jitter, type KnownPattern, round, tape } from './patterns/index.ts';
+import { drawPins, edging, fine, jitter, type KnownPattern, omit, round, tape } from './patterns/index.ts';
 import { greyOf, renderScan, type ScanOptions, type ScanTruth, throughJpeg } from './scan/index.ts';
 
 /** A generated scan of some kind of pattern in some state of wear, all drawn by one seed. */
@@ -17,7 +17,7 @@ export async function drawScan(seed: number, dpi?: number): Promise<DrawnScan> {
   const between = (low: number, high: number): number => low + (high - low) * random();
   const one = <Item>(items: readonly Item[]): Item => items[Math.floor(random() * items.length)]!;
   const kind = KINDS[seed % KINDS.length]!;
-  const [kindName, known] = [kind, drawPattern(kind, random, between)];
+  const whole = drawPattern(kind, random, between);
   const style =
     kind === 'edging' ? one(['print', 'photocopy', 'card'] as const) : one(['print', 'photocopy'] as const);
   const old = style === 'card' || random() < 0.35;
@@ -43,13 +43,16 @@ export async function drawScan(seed: number, dpi?: number): Promise<DrawnScan> {
       : {}),
     ...(film ? { film } : {}),
   };
+  // a pin left out leaves a plain crossing behind: the finder must not take it for a dot
+  const share = random() < 0.5 ? between(0.02, 0.15) : 0;
+  const known = omit(whole, drawPins(whole, Math.round(share * whole.pattern.pins.length), random));
   const made = renderScan(
     old ? jitter(known, between(0.08, kind === 'round' ? 0.13 : 0.2), random) : known,
     options,
     random,
   );
   const scan = await throughJpeg(made, 85);
-  const name = `${seed} ${kindName} ${style}${old ? ' old' : ''}${film ? ` ${film} film` : ''} ${options.dpi} dpi`;
+  const name = `${seed} ${kind} ${style}${old ? ' old' : ''}${film ? ` ${film} film` : ''} ${options.dpi} dpi`;
   return { name, picture: greyOf(scan), rgb: scan.rgb, truth: scan.truth };
 }
 

@@ -7,6 +7,8 @@ export interface Traits {
   readonly size: number;
   /** Root mean square distance of the free edges from the circle. */
   readonly scatter: number;
+  /** How far free edges lie within the circle, averaged over all rays: a dot fills its circle, a crossing does not. */
+  readonly inset: number;
   /** How many marks run into it. */
   readonly lines: number;
   /** Width of the widest of them. */
@@ -30,6 +32,7 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
   let round = 0;
   let free = 0;
   let squares = 0;
+  let inset = 0;
   let bulge = 0;
   let stands = 0;
   let close = 0;
@@ -40,6 +43,7 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
     free++;
     const off = (rim.edge[ray]! - rim.radius) / expected;
     squares += off * off;
+    inset += Math.max(0, -0.1 - off);
     if (!rim.fits[ray]) continue;
     round++;
     close += Math.exp(-((off / 0.1) ** 2));
@@ -53,6 +57,7 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
   return {
     size: rim.radius / expected,
     scatter: free ? Math.sqrt(squares / free) : 1,
+    inset: inset / RAYS,
     lines: alone.lines,
     widest: alone.widest,
     bulge: bulge / RAYS,
