@@ -12,7 +12,6 @@ export interface Evidence {
   readonly lean: number;
   readonly over: number;
   readonly beyond: number;
-  readonly swell: number;
   readonly lines: number;
   readonly bare: number;
   readonly long: number;
@@ -48,7 +47,6 @@ export function evidenceOf(
     lean: traits.lean,
     over: clamp(traits.over, -0.5, 1),
     beyond: beyondLines(traits, page),
-    swell: Math.min(1, traits.bulge / 0.12),
     lines: Math.min(traits.lines, 6) / 6,
     bare: traits.lines === 0 ? 1 : 0,
     long: Math.log2(clamp(long, 1, 16)) / 4,

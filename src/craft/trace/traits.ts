@@ -7,7 +7,7 @@ export interface Traits {
   readonly size: number;
   /** Root mean square distance of the free edges from the circle. */
   readonly scatter: number;
-  /** How far free edges lie within the circle, averaged over all rays: a dot fills its circle, a crossing does not. */
+  /** How far free edges fall short of the page's dots, on average: a dot fills its circle, a crossing does not. */
   readonly inset: number;
   /** How many marks run into it. */
   readonly lines: number;
@@ -43,7 +43,7 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
     free++;
     const off = (rim.edge[ray]! - rim.radius) / expected;
     squares += off * off;
-    inset += Math.max(0, -0.1 - off);
+    inset += Math.max(0, FULL - rim.edge[ray]! / expected);
     if (!rim.fits[ray]) continue;
     round++;
     close += Math.exp(-((off / 0.1) ** 2));
@@ -57,7 +57,7 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
   return {
     size: rim.radius / expected,
     scatter: free ? Math.sqrt(squares / free) : 1,
-    inset: inset / RAYS,
+    inset: inset / Math.max(FEW, free),
     lines: alone.lines,
     widest: alone.widest,
     bulge: bulge / RAYS,
@@ -69,6 +69,10 @@ export function traitsOf(rim: Rim, expected: number, contrast: number): Traits {
   };
 }
 
+/** Edges this far out, in expected radii, belong to a full dot: sizes differ, and edges are rough. */
+const FULL = 0.8;
+/** Fewer free rays than this say little. */
+const FEW = 6;
 /** Where, in expected radii, the dark rays are looked at. */
 const FAR = 1.7;
 /** An arc of dark rays wider than this many radians is a broad mark that passes by, not a line that runs in. */
