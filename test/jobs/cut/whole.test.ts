@@ -164,9 +164,13 @@ describe('parts for a small bed', () => {
 
   test('fit on it and hold every hole exactly once', () => {
     expect(files.length).toBeGreaterThan(3);
-    for (const { width, height } of files) {
+    for (const { text, width, height, holes } of files) {
       expect(width).toBeLessThanOrEqual(bed.width + 1e-6);
       expect(height).toBeLessThanOrEqual(bed.height + 1e-6);
+      const inside = circles(text, 'HOLES').filter(
+        ({ at: { x, y } }) => x > 0.3 && y > 0.3 && x < width - 0.3 && y < height - 0.3,
+      );
+      expect(inside).toHaveLength(holes);
     }
     expect(files.reduce((sum, { holes }) => sum + holes, 0)).toBe(job.holes.length);
   });
