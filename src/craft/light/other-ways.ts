@@ -1,6 +1,6 @@
 import { type Camera, fromPixel } from '#base/fit/camera.ts';
-import { type Affine, applyAffine } from '#base/geometry/affine.ts';
-import type { Point } from '#base/geometry/point.ts';
+import { type Affine, applyAffine, identity } from '#base/geometry/affine.ts';
+import { distance, type Point } from '#base/geometry/point.ts';
 import { type Pair, paired, pixelOf } from './grow.ts';
 import type { Neighbourhood } from './neighbours.ts';
 import type { Guess, Target } from './seek.ts';
@@ -9,7 +9,6 @@ import type { Guess, Target } from './seek.ts';
 export interface Way {
   readonly turn: number;
   readonly mirrored: boolean;
-  readonly shift: Point;
   readonly pairs: readonly Pair[];
   /** How much worse it explains the holes, in holes and pins that stay unexplained; below 0 where it is better. */
   readonly cost: number;
@@ -39,31 +38,44 @@ export function otherWays(
     (place) => place,
   );
   const limit = RIVAL * target.pins.points.length;
+  const sample = every.filter((k) => k % Math.ceil(every.length / SAMPLE) === 0);
+  const corners = cornersOf(target.pins.points);
+  const starts: Affine[] = [identity];
+  const ends: Affine[] = [identity];
   const ways: Way[] = [];
+  const isIn = (motions: readonly Affine[], motion: Affine): boolean =>
+    motions.some((other) => isSame(other, motion, corners, 0.5 * target.pins.spacing));
   for (const { pairs } of guesses) {
-    let motion = motionOf(pairs, flat, target);
-    if (motion === null || isStill(motion, target)) continue;
+    const start = motionOf(pairs, flat, target);
+    if (start === null || isIn(starts, start)) continue;
+    starts.push(start);
+    if (paired(sample, flat, target, (place) => applyAffine(start, place)).length < sample.length / 3)
+      continue;
+    let motion = start;
     let found: Pair[] = [];
     for (let round = 0; round < 3; round++) {
       const carry = motion;
       found = pairsOf((place) => applyAffine(carry, place));
-      if (found.length < target.pins.points.length / 2) break;
+      if (found.length < target.pins.points.length / 3) break;
       motion = motionOf(found, flat, target) ?? motion;
     }
     const last = motion;
-    if (isStill(last, target) || ways.some((way) => isSame(way, last, target))) continue;
+    if (isIn(ends, last)) continue;
+    ends.push(last);
     const cost = unexplained(found, flat, target, (place) => applyAffine(last, place)) - own;
     if (cost > limit) continue;
     ways.push({
       turn: Math.atan2(last.b, last.a),
       mirrored: last.a * last.d < last.b * last.c,
-      shift: { x: last.e, y: last.f },
       pairs: found,
       cost,
     });
   }
   return ways.sort((p, q) => p.cost - q.cost);
 }
+
+/** So many spots tell whether a way is worth a closer look. */
+const SAMPLE = 60;
 
 /** What a laying leaves over: holes without a pin, pins without a hole, and in small the distances of the rest. */
 function unexplained(
@@ -108,25 +120,9 @@ function motionOf(pairs: readonly Pair[], flat: Neighbourhood, { pins }: Target)
   return { ...map, e: qx - map.a * px - map.c * py, f: qy - map.b * px - map.d * py };
 }
 
-/** Whether a motion leaves the pattern where it is, to within half a step. */
-function isStill(motion: Affine, { pins }: Target): boolean {
-  return cornersOf(pins.points).every((corner) => {
-    const { x, y } = applyAffine(motion, corner);
-    return Math.hypot(x - corner.x, y - corner.y) < 0.5 * pins.spacing;
-  });
-}
-
-function isSame({ turn, mirrored, shift }: Way, motion: Affine, { pins }: Target): boolean {
-  if (mirrored !== motion.a * motion.d < motion.b * motion.c) return false;
-  const flip = mirrored ? -1 : 1;
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  return cornersOf(pins.points).every((corner) => {
-    const { x, y } = applyAffine(motion, corner);
-    const dx = cos * corner.x - flip * sin * corner.y + shift.x - x;
-    const dy = sin * corner.x + flip * cos * corner.y + shift.y - y;
-    return Math.hypot(dx, dy) < 0.5 * pins.spacing;
-  });
-}
+/** Whether two motions carry the corners of the pattern to the same places, to within `near`. */
+const isSame = (one: Affine, other: Affine, corners: readonly Point[], near: number): boolean =>
+  corners.every((corner) => distance(applyAffine(one, corner), applyAffine(other, corner)) < near);
 
 function cornersOf(points: readonly Point[]): Point[] {
   let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];

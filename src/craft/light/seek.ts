@@ -1,7 +1,7 @@
 import { affineFit } from '#base/fit/affine.ts';
 import { type Affine, applyAffine } from '#base/geometry/affine.ts';
 import type { NearestGrid } from '#base/geometry/nearest-grid.ts';
-import type { Point } from '#base/geometry/point.ts';
+import { distance, type Point } from '#base/geometry/point.ts';
 import { around, type Neighbourhood } from './neighbours.ts';
 
 /** A guess how the spots round one of them lie on the pattern. */
@@ -20,10 +20,16 @@ export interface Target {
   readonly grid: NearestGrid;
   /** The few nearest pins of each pin. */
   readonly few: readonly (readonly number[])[];
+  /** How far from each pin its `CROWD` nearest reach: further at an edge and furthest in a corner. */
+  readonly crowd: Float64Array;
 }
 
 /** Neighbours of a pin that may be those of the seed. A fault may hide one, so that there are some to spare. */
 export const NEIGHBOURS = 9;
+/** So many neighbours tell an edge or a corner from the midst, by how far they reach. */
+export const CROWD = 24;
+/** Edges and corners are told apart while these reaches differ by more than this factor: on an edge it is root 2. */
+const ALIKE = 1.3;
 /** Neighbours of the seed by which a guess is judged: at first, and in full. */
 const FIRST = 9;
 const SECOND = 24;
@@ -61,12 +67,13 @@ function layingsOf(
   near: readonly number[],
   u: Point,
   v: Point,
-  { pins, grid, few }: Target,
+  { pins, grid, few, crowd }: Target,
 ): Laying[] {
   const from = spots.points[seed]!;
   const usual = pins.spacing / spots.spacing;
   const cross = u.x * v.y - u.y * v.x;
   const [lengthU, lengthV] = [Math.hypot(u.x, u.y), Math.hypot(v.x, v.y)];
+  const reach = distance(from, spots.points[near[Math.min(CROWD, near.length) - 1]!]!);
   const layings: Laying[] = [];
   for (let pin = 0; pin < pins.points.length; pin++) {
     const at = pins.points[pin]!;
@@ -85,6 +92,8 @@ function layingsOf(
         // with singular values s and t: the first is (s^2 + t^2) / 2 and the second s t
         const size = (a * a + b * b + c * c + d * d) / 2;
         if (!(size <= (Math.abs(a * d - b * c) * (MOST_STRETCH + 1 / MOST_STRETCH)) / 2)) continue;
+        const crowded = (reach * Math.sqrt(Math.abs(a * d - b * c))) / crowd[pin]!;
+        if (crowded > ALIKE || crowded * ALIKE < 1) continue;
         const map = { a, b, c, d, e: at.x - a * from.x - c * from.y, f: at.y - b * from.x - d * from.y };
         const tolerance = NEAR * Math.max(pins.nearest[pin]!, 0.6 * pins.spacing);
         if (!fits(map, spots, near, FIRST, grid, tolerance)) continue;
