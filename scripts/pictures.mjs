@@ -39,6 +39,16 @@ try {
     ['cover', 'dots-a1', 'dots-b1'].map((page) => at(`a5-${page}.png`)),
     'sheets.png',
   );
+  pinlight(
+    'light',
+    join(home, 'examples', 'rosehip-edging.json'),
+    join(home, 'examples', 'rosehip-card.jpg'),
+    '-o',
+    at('light.png'),
+    '--dpi',
+    '110',
+  );
+  await row([at('light-card-picture.png'), at('light-reprick-map-a1.png')], 'light.png');
   await paperToCard(at('ready/05-under-film-as-it-will-look.png'));
 } finally {
   rmSync(work, { recursive: true, force: true });

@@ -2,11 +2,14 @@ import { seededRandom } from '#base/random.ts';
 import { drawPins, edging, jitter, type KnownPattern, omit } from '../patterns/index.ts';
 import { renderScan, type Scan } from '../scan/index.ts';
 
+/** The pattern as it was meant. */
+export const drafted = (): KnownPattern =>
+  edging({ spacing: 5, repeats: 4, length: 8, width: 12, bulge: 1.7, gimp: 0.7 });
+
 /** The pattern behind `examples/rosehip-edging.jpg`, as an unsteady hand pricked it, and the scan of that copy. */
 export function rosehip(): { readonly known: KnownPattern; readonly scan: Scan } {
   const random = seededRandom(1887);
-  const drafted = edging({ spacing: 5, repeats: 4, length: 8, width: 12, bulge: 1.7, gimp: 0.7 });
-  const shaken = jitter(drafted, 0.15, random);
+  const shaken = jitter(drafted(), 0.15, random);
   const known = omit(
     shaken,
     drawPins(shaken, 3, random, (role) => role === 'ground'),
