@@ -5,14 +5,14 @@
  */
 import Ajv2020 from 'ajv/dist/2020.js';
 import { seededRandom } from '#base/random.ts';
-import { applyChange } from '#pattern/change.ts';
-import { changeBetween } from '#pattern/change-between.ts';
-import { joinChanges } from '#pattern/change-join.ts';
-import { patternJsonSchema } from '#pattern/json-schema.ts';
+import { changeBetween } from '#pattern/change/between.ts';
+import { applyChange } from '#pattern/change/change.ts';
+import { joinChanges } from '#pattern/change/join.ts';
+import { patternJsonSchema } from '#pattern/file/json-schema.ts';
+import { readPattern } from '#pattern/file/read.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
-import { readPattern } from '#pattern/read.ts';
-import { writePattern } from '#pattern/write.ts';
 
 const SEED = 127;
 const SIZES = [

@@ -1,6 +1,6 @@
 import { failed, type Result } from '#base/result.ts';
-import type { PatternWithPictures } from '#pattern/container.ts';
-import { openPattern } from '#pattern/open.ts';
+import type { PatternWithPictures } from '#pattern/container/container.ts';
+import { openPattern } from '#pattern/container/open.ts';
 import type { Trouble } from './trouble.ts';
 
 /**

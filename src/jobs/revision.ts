@@ -1,7 +1,7 @@
+import { sha256Hex } from '#pattern/container/sha256.ts';
+import { encodeUtf8 } from '#pattern/container/utf8.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { sha256Hex } from '#pattern/sha256.ts';
-import { encodeUtf8 } from '#pattern/utf8.ts';
-import { writePattern } from '#pattern/write.ts';
 
 /** The name of this state of a pattern on every sheet: the maker's own, or letters that change when anything does. */
 export const revisionOf = (pattern: Pattern): string =>

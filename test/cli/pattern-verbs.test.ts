@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { describe, expect, test } from 'vitest';
 import { normal, seededRandom } from '#base/random.ts';
-import { readPattern } from '#pattern/read.ts';
+import { readPattern } from '#pattern/file/read.ts';
 import lookSchema from '../../docs/schema/look.schema.json' with { type: 'json' };
 import trueSchema from '../../docs/schema/true.schema.json' with { type: 'json' };
 import { pinlight, useCommand } from '../support/cli.ts';

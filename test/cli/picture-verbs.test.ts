@@ -4,7 +4,7 @@ import { fileURLToPath } from 'node:url';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import sharp from 'sharp';
 import { beforeAll, describe, expect, test } from 'vitest';
-import { readContainer } from '#pattern/container.ts';
+import { readContainer } from '#pattern/container/container.ts';
 import printSchema from '../../docs/schema/print.schema.json' with { type: 'json' };
 import readySchema from '../../docs/schema/ready.schema.json' with { type: 'json' };
 import traceSchema from '../../docs/schema/trace.schema.json' with { type: 'json' };

@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { seededRandom } from '#base/random.ts';
-import { applyChange, type Change, misfit } from '#pattern/change.ts';
-import { changeBetween } from '#pattern/change-between.ts';
-import { readChange, writeChange } from '#pattern/change-file.ts';
-import { joinChanges } from '#pattern/change-join.ts';
+import { changeBetween } from '#pattern/change/between.ts';
+import { applyChange, type Change, misfit } from '#pattern/change/change.ts';
+import { readChange, writeChange } from '#pattern/change/file.ts';
+import { joinChanges } from '#pattern/change/join.ts';
+import { removePins } from '#pattern/change/remove-pins.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
-import { removePins } from '#pattern/remove-pins.ts';
 import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
 import { checkChangeLaws, deepFreeze } from '../support/change-laws.ts';
 

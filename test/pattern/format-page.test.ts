@@ -1,12 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { CONTAINER_ENDING } from '#pattern/container.ts';
-import * as limits from '#pattern/limits.ts';
-import { MAX_ENTRIES } from '#pattern/manifest.ts';
-import { readPattern } from '#pattern/read.ts';
-import { fileSchema } from '#pattern/schema.ts';
-import { writePattern } from '#pattern/write.ts';
-import { MAX_ENTRY_BYTES, MAX_TOTAL_BYTES } from '#pattern/zip.ts';
+import { CONTAINER_ENDING } from '#pattern/container/container.ts';
+import { MAX_ENTRIES } from '#pattern/container/manifest.ts';
+import { MAX_ENTRY_BYTES, MAX_TOTAL_BYTES } from '#pattern/container/zip.ts';
+import * as limits from '#pattern/file/limits.ts';
+import { readPattern } from '#pattern/file/read.ts';
+import { fileSchema } from '#pattern/file/schema.ts';
+import { writePattern } from '#pattern/file/write.ts';
 
 const page = readFileSync(new URL('../../docs/pattern-format.md', import.meta.url), 'utf8');
 const examples = [

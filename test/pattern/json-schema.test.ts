@@ -2,9 +2,9 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import Ajv2020 from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { patternJsonSchema } from '#pattern/json-schema.ts';
-import { readPattern } from '#pattern/read.ts';
-import { writePattern } from '#pattern/write.ts';
+import { patternJsonSchema } from '#pattern/file/json-schema.ts';
+import { readPattern } from '#pattern/file/read.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
 
 const published = new URL('../../docs/schema/pattern.schema.json', import.meta.url);

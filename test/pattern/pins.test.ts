@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { anchorPoint } from '#pattern/anchors.ts';
+import { readPattern } from '#pattern/file/read.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import {
   boxOfPattern,
@@ -10,8 +12,6 @@ import {
   pinIndex,
   pinsById,
 } from '#pattern/pins.ts';
-import { readPattern } from '#pattern/read.ts';
-import { writePattern } from '#pattern/write.ts';
 
 const three = patternFromPins([
   { x: 1, y: 2 },

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { readPattern } from '#pattern/read.ts';
+import { readPattern } from '#pattern/file/read.ts';
 
 const open = (file: unknown) => readPattern(JSON.stringify(file));
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { z } from 'zod';
+import { fileSchema } from '#pattern/file/schema.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { fileSchema } from '#pattern/schema.ts';
 
 type DeepReadonly<Value> = Value extends readonly (infer Item)[]
   ? readonly DeepReadonly<Item>[]

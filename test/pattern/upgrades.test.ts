@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { readPattern } from '#pattern/read.ts';
-import { VERSION } from '#pattern/schema.ts';
-import { upgrade, upgrades } from '#pattern/upgrades.ts';
+import { readPattern } from '#pattern/file/read.ts';
+import { VERSION } from '#pattern/file/schema.ts';
+import { upgrade, upgrades } from '#pattern/file/upgrades.ts';
 
 test('there is one upgrade for every version before the present one', () => {
   expect(upgrades.length).toBe(VERSION);

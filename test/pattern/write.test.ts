@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import { readPattern } from '#pattern/file/read.ts';
+import { roundPattern } from '#pattern/file/round.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { readPattern } from '#pattern/read.ts';
-import { roundPattern } from '#pattern/round.ts';
-import { writePattern } from '#pattern/write.ts';
 import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
 import { deepFreeze } from '../support/change-laws.ts';
 

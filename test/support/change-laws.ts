@@ -1,9 +1,9 @@
 import { expect } from 'vitest';
-import { applyChange, type Change, misfit, undoChange } from '#pattern/change.ts';
-import { readChange, writeChange } from '#pattern/change-file.ts';
-import { joinChanges } from '#pattern/change-join.ts';
+import { applyChange, type Change, misfit, undoChange } from '#pattern/change/change.ts';
+import { readChange, writeChange } from '#pattern/change/file.ts';
+import { joinChanges } from '#pattern/change/join.ts';
+import { findBrokenReference } from '#pattern/file/references.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { findBrokenReference } from '#pattern/references.ts';
 
 /**
  * Every law of a change, and of those that follow it, each made for what the one before leaves:

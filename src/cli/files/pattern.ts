@@ -1,6 +1,6 @@
 import { openToWork } from '#jobs/open.ts';
-import { CONTAINER_ENDING, type PatternWithPictures, writeContainer } from '#pattern/container.ts';
-import { writePattern } from '#pattern/write.ts';
+import { CONTAINER_ENDING, type PatternWithPictures, writeContainer } from '#pattern/container/container.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import { orRefuse } from '../outcome/refused.ts';
 import { readInput } from './read.ts';
 

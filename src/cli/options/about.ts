@@ -1,6 +1,6 @@
 import { basename } from 'node:path';
 import type { Command } from 'commander';
-import { MAX_LINE_LENGTH } from '#pattern/limits.ts';
+import { MAX_LINE_LENGTH } from '#pattern/file/limits.ts';
 import type { About, Pattern } from '#pattern/pattern.ts';
 import { STANDARD } from '../files/read.ts';
 import { badOption } from './bad-option.ts';

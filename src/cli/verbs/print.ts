@@ -6,7 +6,7 @@ import { printPattern } from '#jobs/print/print.ts';
 import { toPrintResult } from '#jobs/results/print.ts';
 import { resultText } from '#jobs/results/text.ts';
 import { noCorrection } from '#paper/calibrate/correction.ts';
-import type { PatternWithPictures } from '#pattern/container.ts';
+import type { PatternWithPictures } from '#pattern/container/container.ts';
 import { openFonts } from '../files/fonts.ts';
 import { openPattern } from '../files/pattern.ts';
 import { sheetToPng } from '../files/raster.ts';

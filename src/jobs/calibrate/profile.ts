@@ -1,8 +1,8 @@
 import { done, failed, type Result } from '#base/result.ts';
 import { type PrinterProfile, printerProfileSchema } from '#paper/calibrate/profile.ts';
+import { decodeUtf8 } from '#pattern/container/utf8.ts';
 import type { JsonTrouble } from '#pattern/json/parse.ts';
 import { parseJson } from '#pattern/json/parse.ts';
-import { decodeUtf8 } from '#pattern/utf8.ts';
 import type { ProfileTrouble } from '../trouble.ts';
 
 const LIMITS = { length: 10_000, values: 100, depth: 4 };

@@ -1,7 +1,7 @@
 import { done, failed, type Result } from '#base/result.ts';
 import { type CuttingPreset, cuttingPresetSchema } from '#paper/cut/preset.ts';
+import { decodeUtf8 } from '#pattern/container/utf8.ts';
 import { type JsonTrouble, parseJson } from '#pattern/json/parse.ts';
-import { decodeUtf8 } from '#pattern/utf8.ts';
 import type { PresetTrouble } from '../trouble.ts';
 
 const LIMITS = { length: 100_000, values: 1000, depth: 6 };

@@ -2,9 +2,9 @@ import { noCorrection, type PrinterCorrection } from '#paper/calibrate/correctio
 import { writePdf } from '#paper/pdf/write.ts';
 import type { Sheet } from '#paper/sheet/sheet.ts';
 import type { Typeface } from '#paper/type/typeface.ts';
+import { encodeUtf8 } from '#pattern/container/utf8.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { encodeUtf8 } from '#pattern/utf8.ts';
-import { writePattern } from '#pattern/write.ts';
 
 /** Sheets as one PDF, put right for a printer that was measured. The pattern itself travels inside, where one is given. */
 export function sheetsToPdf(

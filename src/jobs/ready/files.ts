@@ -1,8 +1,8 @@
 import type { Finding } from '#craft/look/finding.ts';
 import type { SummarySection } from '#paper/sheet/summary.ts';
-import { type PatternWithPictures, writeContainer } from '#pattern/container.ts';
+import { type PatternWithPictures, writeContainer } from '#pattern/container/container.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { writePattern } from '#pattern/write.ts';
 import { findingsInWords } from '../words/look.ts';
 import { summaryText } from '../words/summary.ts';
 

@@ -8,7 +8,7 @@ import type { PrintTrouble } from '#paper/sheet/options.ts';
 import { type Sheet, sheetContext } from '#paper/sheet/sheet.ts';
 import { summarySheets } from '#paper/sheet/summary.ts';
 import type { Typeface } from '#paper/type/typeface.ts';
-import type { PatternWithPictures } from '#pattern/container.ts';
+import type { PatternWithPictures } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { look } from '../look.ts';
 import { paperUnderDots } from '../print/paper-picture.ts';

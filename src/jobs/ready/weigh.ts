@@ -1,6 +1,6 @@
-import { applyChange } from '#pattern/change.ts';
+import { applyChange } from '#pattern/change/change.ts';
+import { removePins } from '#pattern/change/remove-pins.ts';
 import type { Pattern, Pin } from '#pattern/pattern.ts';
-import { removePins } from '#pattern/remove-pins.ts';
 
 /** A pattern without the marks that are more likely no pins, and those marks. */
 export interface Weighed {

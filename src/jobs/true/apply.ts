@@ -13,9 +13,9 @@ import { MM_PER_INCH } from '#base/units/length.ts';
 import type { Proposal, ProposalPart, Taken } from '#craft/true/index.ts';
 import { takeParts } from '#craft/true/index.ts';
 import { mapAnchors } from '#pattern/anchors.ts';
-import { applyChange } from '#pattern/change.ts';
+import { applyChange } from '#pattern/change/change.ts';
+import { removePins } from '#pattern/change/remove-pins.ts';
 import type { Anchor, Pattern, Pin, Scale } from '#pattern/pattern.ts';
-import { removePins } from '#pattern/remove-pins.ts';
 
 /** A pattern with parts of a proposal taken, and where each pin of the input stands in it, removed ones too. */
 export interface Straightened {

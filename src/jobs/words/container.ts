@@ -1,4 +1,4 @@
-import type { ContainerTrouble } from '#pattern/container-trouble.ts';
+import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import { patternTroubleInWords } from './pattern.ts';
 import { quoted } from './quoted.ts';
 

@@ -1,7 +1,7 @@
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
-import type { ContainerTrouble } from '#pattern/container-trouble.ts';
+import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type {

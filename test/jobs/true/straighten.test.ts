@@ -6,10 +6,10 @@ import { normal, seededRandom } from '#base/random.ts';
 import { usualChoice } from '#jobs/true/choice.ts';
 import type { KnownWords } from '#jobs/true/known.ts';
 import { straightenPattern } from '#jobs/true/straighten.ts';
+import { readPattern } from '#pattern/file/read.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
-import { readPattern } from '#pattern/read.ts';
-import { writePattern } from '#pattern/write.ts';
 
 /** A ground of 8 by 16 at 45 degrees, its pins off by `jitter`; one pin in the middle lacks. */
 function ground(jitter: number): Pattern {

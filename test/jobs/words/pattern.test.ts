@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { containerTroubleInWords } from '#jobs/words/container.ts';
 import { lengthTroubleInWords } from '#jobs/words/length.ts';
 import { patternTroubleInWords, placeInWords } from '#jobs/words/pattern.ts';
-import { readPattern } from '#pattern/read.ts';
+import { readPattern } from '#pattern/file/read.ts';
 
 const words = (text: string) => {
   const read = readPattern(text);

@@ -1,7 +1,7 @@
 import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
-import { writePattern } from '#pattern/write.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import { jpegOf } from '../scan/index.ts';
 import { rosehip } from './rosehip.ts';
 import { rosehipCard, rosehipPattern } from './rosehip-card.ts';

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { judgeCard } from '#craft/light/judge.ts';
-import { writePattern } from '#pattern/write.ts';
+import { writePattern } from '#pattern/file/write.ts';
 import { scoreOf } from '../card/index.ts';
 import { rosehipCard, rosehipPattern } from './rosehip-card.ts';
 

@@ -1,8 +1,8 @@
-import { anchorPoint, anchorsOf, mapAnchors } from './anchors.ts';
+import { anchorPoint, anchorsOf, mapAnchors } from '../anchors.ts';
+import type { Anchor, Area, Mark, Pattern, Run } from '../pattern.ts';
+import { pinsById } from '../pins.ts';
+import { changeBetween } from './between.ts';
 import type { Change } from './change.ts';
-import { changeBetween } from './change-between.ts';
-import type { Anchor, Area, Mark, Pattern, Run } from './pattern.ts';
-import { pinsById } from './pins.ts';
 
 /**
  * The whole change by which pins go, with what it means for all that speaks of them, so that nothing a person drew

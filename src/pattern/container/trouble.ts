@@ -1,4 +1,4 @@
-import type { PatternTrouble } from './trouble.ts';
+import type { PatternTrouble } from '../trouble.ts';
 
 /** Why a container cannot be opened. Put into sentences by `#jobs/words/container.ts`. */
 export type ContainerTrouble =

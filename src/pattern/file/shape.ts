@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { done, failed, type Result } from '#base/result.ts';
+import type { ListName, Path, PatternTrouble } from '../trouble.ts';
 import { MAX_AREAS, MAX_MARKS, MAX_PATH, MAX_PINS, MAX_RUNS } from './limits.ts';
 import {
   areaSchema,
@@ -14,7 +15,6 @@ import {
   runSchema,
 } from './schema.ts';
 import { troubleOfIssue } from './shape-trouble.ts';
-import type { ListName, Path, PatternTrouble } from './trouble.ts';
 import { isObject, type JsonObject } from './upgrades.ts';
 
 const lists: readonly { name: ListName; schema: z.ZodType; limit: number }[] = [

@@ -1,4 +1,4 @@
-import type { Pattern } from './pattern.ts';
+import type { Pattern } from '../pattern.ts';
 
 /**
  * The pattern as a file carries it: lengths and confidences to 0.001, dots an inch to 0.000001, the four factors of

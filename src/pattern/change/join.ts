@@ -1,5 +1,5 @@
+import { sameValue } from '../equal.ts';
 import { type Change, type Identified, LISTS, type ListChange, PARTS, type Placed } from './change.ts';
-import { sameValue } from './equal.ts';
 
 /** One change that does what `first` and then `second` do. Joining is associative. */
 export function joinChanges(first: Change, second: Change): Change {

@@ -1,6 +1,6 @@
 import { done, failed, type Result } from '#base/result.ts';
+import type { PatternTrouble } from '../trouble.ts';
 import { FORMAT, VERSION } from './schema.ts';
-import type { PatternTrouble } from './trouble.ts';
 
 export type JsonObject = { readonly [key: string]: unknown };
 

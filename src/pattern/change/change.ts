@@ -1,5 +1,5 @@
-import { sameValue } from './equal.ts';
-import type { Area, Mark, Pattern, Pin, Run } from './pattern.ts';
+import { sameValue } from '../equal.ts';
+import type { Area, Mark, Pattern, Pin, Run } from '../pattern.ts';
 
 /**
  * One edit of a pattern, as a value: it can be applied, undone, joined with the next one and saved. It says all that

@@ -1,4 +1,4 @@
-import type { Pattern } from './pattern.ts';
+import type { Pattern } from '../pattern.ts';
 import { findBrokenReference } from './references.ts';
 import { roundPattern } from './round.ts';
 import { FORMAT, type PatternFile, VERSION } from './schema.ts';

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { failed, type Result } from '#base/result.ts';
-import { parseJson } from './json/parse.ts';
-import { entrySchema, hashSchema } from './schema.ts';
+import { entrySchema, hashSchema } from '../file/schema.ts';
+import { parsePart } from '../file/shape.ts';
+import { newerVersion } from '../file/upgrades.ts';
+import { parseJson } from '../json/parse.ts';
+import type { PatternTrouble } from '../trouble.ts';
 import { sha256Hex } from './sha256.ts';
-import { parsePart } from './shape.ts';
-import type { PatternTrouble } from './trouble.ts';
-import { newerVersion } from './upgrades.ts';
 import { decodeUtf8 } from './utf8.ts';
 
 /** Name of the entry that says what is in a container. */

@@ -1,8 +1,8 @@
 import { type UnzipFileInfo, unzipSync } from 'fflate';
 import { done, failed, type Result } from '#base/result.ts';
-import type { ContainerTrouble } from './container-trouble.ts';
+import { ENTRY_NAME } from '../file/schema.ts';
 import { MAX_ENTRIES } from './manifest.ts';
-import { ENTRY_NAME } from './schema.ts';
+import type { ContainerTrouble } from './trouble.ts';
 
 /** The most that one entry may unpack to, and all of them together, bytes. */
 export const MAX_ENTRY_BYTES = 256 * 1024 * 1024;

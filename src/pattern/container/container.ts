@@ -1,13 +1,13 @@
 import { zipSync } from 'fflate';
 import { done, failed, type Result } from '#base/result.ts';
-import type { ContainerTrouble } from './container-trouble.ts';
+import { readPattern } from '../file/read.ts';
+import { ENTRY_NAME } from '../file/schema.ts';
+import { writePattern } from '../file/write.ts';
+import type { Pattern } from '../pattern.ts';
 import { MANIFEST, type Manifest, readManifest, writeManifest } from './manifest.ts';
-import type { Pattern } from './pattern.ts';
-import { readPattern } from './read.ts';
-import { ENTRY_NAME } from './schema.ts';
 import { sha256Hex } from './sha256.ts';
+import type { ContainerTrouble } from './trouble.ts';
 import { decodeUtf8, encodeUtf8 } from './utf8.ts';
-import { writePattern } from './write.ts';
 import { listEntries, readEntry } from './zip.ts';
 
 /** A pattern together with the pictures it speaks of, by the names of their entries. */

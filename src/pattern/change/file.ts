@@ -1,8 +1,6 @@
 import { z } from 'zod';
 import { done, failed, type Result } from '#base/result.ts';
-import { type Change, LISTS, PARTS, type PartName } from './change.ts';
-import { parseJson } from './json/parse.ts';
-import { MAX_DEPTH, MAX_PINS, MAX_TEXT_LENGTH, MAX_VALUES } from './limits.ts';
+import { MAX_DEPTH, MAX_PINS, MAX_TEXT_LENGTH, MAX_VALUES } from '../file/limits.ts';
 import {
   aboutSchema,
   areaSchema,
@@ -14,10 +12,12 @@ import {
   sheetSchema,
   sizesSchema,
   unitSchema,
-} from './schema.ts';
-import { parsePaper, parsePart } from './shape.ts';
-import type { PatternTrouble } from './trouble.ts';
-import { newerVersion } from './upgrades.ts';
+} from '../file/schema.ts';
+import { parsePaper, parsePart } from '../file/shape.ts';
+import { newerVersion } from '../file/upgrades.ts';
+import { parseJson } from '../json/parse.ts';
+import type { PatternTrouble } from '../trouble.ts';
+import { type Change, LISTS, PARTS, type PartName } from './change.ts';
 
 /** Says of a JSON file that it holds a change of ours. */
 export const CHANGE_FORMAT = 'pinlight-change';

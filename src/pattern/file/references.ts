@@ -1,8 +1,8 @@
 import { determinant } from '#base/geometry/affine.ts';
-import { namedAnchors } from './anchors.ts';
+import { namedAnchors } from '../anchors.ts';
+import type { Pattern } from '../pattern.ts';
+import type { ListName, Path, PatternTrouble } from '../trouble.ts';
 import { MIN_LENGTH } from './limits.ts';
-import type { Pattern } from './pattern.ts';
-import type { ListName, Path, PatternTrouble } from './trouble.ts';
 
 /**
  * The first thing wrong with a pattern that its shape cannot show: an id used twice, a pin spoken of that is not

@@ -1,9 +1,9 @@
 import { done, failed, type Result } from '#base/result.ts';
+import { MAX_TEXT_BYTES } from '../file/limits.ts';
+import { readPattern } from '../file/read.ts';
+import type { PatternTrouble } from '../trouble.ts';
 import { type PatternWithPictures, readContainer } from './container.ts';
-import type { ContainerTrouble } from './container-trouble.ts';
-import { MAX_TEXT_BYTES } from './limits.ts';
-import { readPattern } from './read.ts';
-import type { PatternTrouble } from './trouble.ts';
+import type { ContainerTrouble } from './trouble.ts';
 import { decodeUtf8 } from './utf8.ts';
 
 /** A pattern from the bytes of any file of ours: JSON alone, or a container (which a zip's first letters give away). */

@@ -1,11 +1,11 @@
 import { done, failed, type Result } from '#base/result.ts';
-import { parseJson } from './json/parse.ts';
+import { parseJson } from '../json/parse.ts';
+import type { Pattern } from '../pattern.ts';
+import type { PatternTrouble } from '../trouble.ts';
 import { MAX_DEPTH, MAX_TEXT_LENGTH, MAX_VALUES } from './limits.ts';
-import type { Pattern } from './pattern.ts';
 import { findBrokenReference } from './references.ts';
 import type { PatternFile } from './schema.ts';
 import { checkShape } from './shape.ts';
-import type { PatternTrouble } from './trouble.ts';
 import { upgrade } from './upgrades.ts';
 
 /**

@@ -1,7 +1,7 @@
+import { sameValue } from '../equal.ts';
+import type { Pattern } from '../pattern.ts';
 import { type Change, type Identified, LISTS, type ListChange, PARTS } from './change.ts';
-import { byId } from './change-join.ts';
-import { sameValue } from './equal.ts';
-import type { Pattern } from './pattern.ts';
+import { byId } from './join.ts';
 
 /** The change that makes `after` of `before`: records are the same where their ids are, and as few as can be move. */
 export function changeBetween(before: Pattern, after: Pattern): Change {

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { Path, PatternTrouble, ShapeReason } from './trouble.ts';
+import type { Path, PatternTrouble, ShapeReason } from '../trouble.ts';
 
 /** What a fault found by the schema library says, as a trouble of ours. `value` is what was checked, at `outer`. */
 export function troubleOfIssue(issue: z.core.$ZodIssue, value: unknown, outer: Path): PatternTrouble {
