@@ -99,11 +99,12 @@ async function wholePage(dpi: number): Promise<Page> {
 
 async function measure({ name, picture, dpi, truth }: Page): Promise<void> {
   const reach = (MATCH_MM / 25.4) * dpi;
+  let dot = 0;
   let best = Infinity;
   let holes: readonly TracedHole[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     const start = performance.now();
-    holes = findHoles(picture, { dpi }).holes;
+    ({ holes, dotDiameter: dot } = findHoles(picture, { dpi }));
     best = Math.min(best, performance.now() - start);
   }
   const score = scoreHoles(holes, truth, reach);
@@ -116,7 +117,7 @@ async function measure({ name, picture, dpi, truth }: Page): Promise<void> {
   total.worst = Math.min(total.worst, score.f1);
   const raw = join(scratch, 'page.raw');
   writeFileSync(raw, picture.grey);
-  const blobs = peer?.(raw, picture, dpi, ROUNDS);
+  const blobs = peer?.(raw, picture, dot, ROUNDS);
   const beside = blobs
     ? `${scoreHoles(blobs.places, truth, reach).f1.toFixed(3)} ${blobs.ms.toFixed(0).padStart(6)}  ${(best / blobs.ms).toFixed(2)}`
     : '';
