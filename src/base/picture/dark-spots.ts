@@ -1,5 +1,5 @@
 import type { GreyPicture } from './grey.ts';
-import { type Ground, groundAt } from './ground.ts';
+import { type Ground, groundAt, isInked } from './ground.ts';
 
 /** A place darker than what lies about it. */
 export interface DarkSpot {
@@ -33,6 +33,7 @@ export function darkSpots(picture: GreyPicture, ground: Ground, diameter: number
     const bottom = (row + inner + 1) * stride - inner;
     const far = 2 * inner + 1;
     for (let start = outer; start < width - outer; start += 32) {
+      if (!isInked(ground, picture, start + 16, row)) continue;
       const stop = Math.min(start + 32, width - outer);
       const level = groundAt(ground, ground.level, picture, start + 16, row);
       const depth = groundAt(ground, ground.depth, picture, start + 16, row);

@@ -1,5 +1,5 @@
 import type { GreyPicture } from './grey.ts';
-import { type Ground, groundAt } from './ground.ts';
+import { type Ground, groundAt, isInked } from './ground.ts';
 
 /**
  * Measures dark discs of any size up to `widest` pixels: from every edge pixel the ink is crossed along the slope
@@ -17,6 +17,7 @@ export function discWidths(picture: GreyPicture, ground: Ground, widest: number)
   const touched: number[] = [];
   for (let row = 2; row < height - 2; row++) {
     for (let start = 2; start < width - 2; start += 32) {
+      if (!isInked(ground, picture, start + 16, row)) continue;
       const stop = Math.min(start + 32, width - 2);
       const depth = groundAt(ground, ground.depth, picture, start + 16, row);
       const half = groundAt(ground, ground.level, picture, start + 16, row) - depth / 2;

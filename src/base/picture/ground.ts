@@ -14,6 +14,8 @@ export interface Ground {
   readonly depth: Float32Array;
   /** Ground minus ink as it is in most inked places of the picture; 0 for a picture of one grey. */
   readonly contrast: number;
+  /** 1 for tiles that have ink in them or next to them, else 0. */
+  readonly inked: Uint8Array;
   /** Standard deviation of the grain of the bare ground. */
   readonly grain: number;
 }
@@ -25,6 +27,8 @@ export const hasInk = (ground: Ground): boolean => ground.contrast >= Math.max(1
 const TILE = 32;
 /** The ground is taken as this share of a tile's pixels from the darkest: most of a tile is bare. */
 const GROUND_SHARE = 0.75;
+/** A tile whose darkest pixels reach less of the usual contrast than this is bare. */
+const LEAST_INK = 0.25;
 /** Ink is taken as this share from the darkest, so that single bad pixels do not count. */
 const INK_SHARE = 0.01;
 
@@ -47,12 +51,18 @@ export function groundOf(picture: GreyPicture): Ground {
   const contrast = contrastOf(depth);
   // the upper quartile of a normal distribution lies 0.674 standard deviations over its middle
   const grain = spread.sort()[spread.length >> 1]! / 0.674;
+  const deepest = highestAround(depth, columns, rows);
+  const inked = Uint8Array.from(deepest, (deep) => (deep >= LEAST_INK * contrast ? 1 : 0));
   const smooth = medianOfNeighbours(level, columns, rows);
-  const wide = highestAround(depth, columns, rows);
-  for (let tile = 0; tile < wide.length; tile++) {
-    wide[tile] = Math.max(0.45 * contrast, Math.min(wide[tile]!, 1.2 * contrast));
-  }
-  return { tile: TILE, columns, rows, level: smooth, depth: wide, contrast, grain };
+  const wide = deepest.map((deep) => Math.max(0.45 * contrast, Math.min(deep, 1.2 * contrast)));
+  return { tile: TILE, columns, rows, level: smooth, depth: wide, contrast, inked, grain };
+}
+
+/** Whether there is ink within about a tile of a pixel: where there is none, nothing need be looked for. */
+export function isInked(ground: Ground, picture: GreyPicture, column: number, row: number): boolean {
+  const x = Math.min(ground.columns - 1, Math.floor((column * ground.columns) / picture.width));
+  const y = Math.min(ground.rows - 1, Math.floor((row * ground.rows) / picture.height));
+  return ground.inked[y * ground.columns + x] === 1;
 }
 
 /** Reads a tile map (`ground.level` or `ground.depth`) at a pixel of the picture it was made from. */

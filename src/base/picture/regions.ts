@@ -1,5 +1,5 @@
 import type { GreyPicture } from './grey.ts';
-import { type Ground, groundAt } from './ground.ts';
+import { type Ground, groundAt, isInked } from './ground.ts';
 
 /** One connected patch of ink: its box in pixels (both ends within) and how many pixels it has. */
 export interface Region {
@@ -44,6 +44,11 @@ export function inkRegions(picture: GreyPicture, ground: Ground, share: number):
     let open = false;
     for (let start = 0; start < width; start += 32) {
       const middle = start + 16;
+      if (!isInked(ground, picture, middle, row)) {
+        if (open) ends.push(start - 1);
+        open = false;
+        continue;
+      }
       const level = groundAt(ground, ground.level, picture, middle, row);
       const limit = level - share * groundAt(ground, ground.depth, picture, middle, row);
       const stop = Math.min(start + 32, width);

@@ -1,5 +1,5 @@
 import type { GreyPicture } from './grey.ts';
-import { type Ground, groundAt } from './ground.ts';
+import { type Ground, groundAt, isInked } from './ground.ts';
 
 /** A place that much of a dark disc's rim points at. */
 export interface VotedCentre {
@@ -17,7 +17,7 @@ export interface VotedCentre {
  */
 export function rimVotes(picture: GreyPicture, ground: Ground, radius: number, least: number): VotedCentre[] {
   const votes = castVotes(picture, ground, radius);
-  return gather(votes, picture.width, picture.height, 2 * Math.PI * radius * UNIT, least);
+  return gather(votes, picture, ground, 2 * Math.PI * radius * UNIT, least);
 }
 
 /** One vote of a slope as steep as the whole contrast. */
@@ -31,6 +31,7 @@ function castVotes(picture: GreyPicture, ground: Ground, radius: number): Uint16
   for (let row = 1; row < height - 1; row++) {
     // one contrast a stretch of 32 pixels is as fine as the tiles are
     for (let start = 1; start < width - 1; start += 32) {
+      if (!isInked(ground, picture, start + 16, row)) continue;
       const stop = Math.min(start + 32, width - 1);
       const depth = groundAt(ground, ground.depth, picture, start + 16, row);
       const least = LEAST_SLOPE * depth * 8;
@@ -60,25 +61,29 @@ function castVotes(picture: GreyPicture, ground: Ground, radius: number): Uint16
 /** Adds up the votes in squares of 3 by 3 and keeps the squares that no near square surpasses. */
 function gather(
   votes: Uint16Array,
-  width: number,
-  height: number,
+  picture: GreyPicture,
+  ground: Ground,
   whole: number,
   least: number,
 ): VotedCentre[] {
+  const { width, height } = picture;
   const sums = new Uint16Array(votes.length);
   const wanted = least * whole;
   const seeds: number[] = [];
   for (let row = 1; row < height - 1; row++) {
-    let at = row * width + 1;
-    let before = votes[at - 1 - width]! + votes[at - 1]! + votes[at - 1 + width]!;
-    let here = votes[at - width]! + votes[at]! + votes[at + width]!;
-    for (const stop = row * width + width - 1; at < stop; at++) {
-      const next = votes[at + 1 - width]! + votes[at + 1]! + votes[at + 1 + width]!;
-      const sum = before + here + next;
-      sums[at] = sum;
-      if (sum >= wanted) seeds.push(at);
-      before = here;
-      here = next;
+    for (let start = 1; start < width - 1; start += 32) {
+      if (!isInked(ground, picture, start + 16, row)) continue;
+      let at = row * width + start;
+      let before = votes[at - 1 - width]! + votes[at - 1]! + votes[at - 1 + width]!;
+      let here = votes[at - width]! + votes[at]! + votes[at + width]!;
+      for (const stop = row * width + Math.min(start + 32, width - 1); at < stop; at++) {
+        const next = votes[at + 1 - width]! + votes[at + 1]! + votes[at + 1 + width]!;
+        const sum = before + here + next;
+        sums[at] = sum;
+        if (sum >= wanted) seeds.push(at);
+        before = here;
+        here = next;
+      }
     }
   }
   const centres: VotedCentre[] = [];
