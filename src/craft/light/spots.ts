@@ -140,11 +140,15 @@ function measure(
   const right = Math.min(width - 1, region.right + pad);
   const top = Math.max(0, region.top - pad);
   const bottom = Math.min(height - 1, region.bottom + pad);
-  const rim = rimGreys(width, height, grey, region);
+  const rim = rimGreys(width, height, grey, region, 3);
   const card = rim[Math.floor(0.6 * rim.length)]!;
   const light = innerGrey(width, grey, patches, index, region);
   const amplitude = card - light;
-  if (amplitude < 8 || shareUnder(rim, (card + light) / 2) > MOST_LIT_RIM) return null;
+  if (
+    amplitude < 8 ||
+    shareUnder(rimGreys(width, height, grey, region, 2), (card + light) / 2) > MOST_LIT_RIM
+  )
+    return null;
   let [sum, sumX, sumY, xx, xy, yy] = [0, 0, 0, 0, 0, 0];
   let [edge, core] = [0, 0];
   const [middleX, middleY] = [(left + right) / 2, (top + bottom) / 2];
@@ -198,11 +202,10 @@ function nearestOf(centres: readonly PixelPoint[], column: number, row: number):
 const MOST_LIT_RIM = 0.4;
 
 /**
- * Greys of a frame round a patch, sorted. That of the card lies well up among them, for neighbours may reach into the
+ * Greys of a frame round a patch, `pad` pixels from it, sorted. That of the card lies well up among them, for neighbours may reach into the
  * frame.
  */
-function rimGreys(width: number, height: number, grey: Uint8Array, region: Region): number[] {
-  const pad = 3;
+function rimGreys(width: number, height: number, grey: Uint8Array, region: Region, pad: number): number[] {
   const left = Math.max(0, region.left - pad);
   const right = Math.min(width - 1, region.right + pad);
   const top = Math.max(0, region.top - pad);
