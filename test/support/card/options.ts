@@ -29,6 +29,8 @@ export interface CardOptions {
   /** Card beyond the outermost holes, mm. */
   readonly border?: number;
   readonly faults?: Partial<FaultCounts>;
+  /** A needle that leant to the right by so many degrees along the lower third of the card. */
+  readonly leanBelow?: number;
 }
 
 export interface FaultCounts {
@@ -62,6 +64,7 @@ export const settle = (options: CardOptions): CardSettings => ({
   specks: 12,
   scratches: 3,
   border: 10,
+  leanBelow: 0,
   ...options,
   faults: { missing: 4, offCentre: 4, oval: 4, extra: 3, ...options.faults },
 });

@@ -36,6 +36,8 @@ export function prick(pins: readonly Point[], settings: CardSettings, random: Ra
   for (const kind of ['missing', 'offCentre', 'oval'] as const) {
     for (const index of faults[kind]) kindOf.set(index, kind);
   }
+  const box = boxOf(pins);
+  const lower = settings.leanBelow === 0 ? Infinity : box.top + (2 * (box.bottom - box.top)) / 3;
   const holes = pins.map((pin, index): PrickedHole | null => {
     const kind = kindOf.get(index);
     if (kind === 'missing') return null;
@@ -43,9 +45,17 @@ export function prick(pins: readonly Point[], settings: CardSettings, random: Ra
     const diameter = settings.hole * Math.max(0.78, Math.min(1.22, 1 + 0.07 * normal(random)));
     const aspect =
       kind === 'oval' ? 1.25 + 0.55 * random() : 1 + Math.min(0.09, Math.abs(0.035 * normal(random)));
-    return { ...strayed(pin, kind === 'offCentre', settings.sigma, random), diameter, aspect, angle };
+    const hole = { ...strayed(pin, kind === 'offCentre', settings.sigma, random), diameter, aspect, angle };
+    return pin.y > lower && kind === undefined ? leaning(hole, settings) : hole;
   });
   return { holes, extra: extraHoles(pins, extra, settings, random), faults };
+}
+
+/** Through card of thickness t a needle that leans by a smears the hole by t tan a, and half of that off its place. */
+function leaning(hole: PrickedHole, { leanBelow, thickness }: CardSettings): PrickedHole {
+  const smear = thickness * Math.tan((leanBelow * Math.PI) / 180);
+  const aspect = 1 + smear / hole.diameter;
+  return { x: hole.x + smear / 2, y: hole.y, diameter: hole.diameter * Math.sqrt(aspect), aspect, angle: 0 };
 }
 
 function strayed({ x, y }: Point, far: boolean, sigma: number, random: Random): Point {
