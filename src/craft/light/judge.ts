@@ -173,7 +173,7 @@ function verdicts(
     large: having('large'),
     unseen,
     pins: list,
-    zones: isBlurred ? [] : leaningZones(pins, at, cardThickness),
+    zones: isBlurred ? [] : leaningZones(pins, at, picture, cardThickness),
     fit: {
       camera,
       pairs: pairs.length,

@@ -8,7 +8,7 @@ interface Shaped extends Point {
 }
 
 /** A hole stretched by more than this (as a logarithm) beside the others is oval in itself and does not count. */
-const REACH = 0.16;
+const REACH = 0.1;
 
 /**
  * What a round hole looks like at each place of the card. Card has thickness, so that a camera that looks at it aslant sees

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Judgement } from '#craft/light/judgement.ts';
-import { pinNumber, rounded } from './numbers.ts';
+import { pinNumber, pointResult, rounded, roundedPoint } from './numbers.ts';
 
 const measured = (about: string) => z.number().nullable().describe(about);
 
@@ -37,8 +37,13 @@ export const lightResult = z.strictObject({
         down: z.enum(['top', 'middle', 'bottom']),
         holes: z.int(),
         aspect: z.number(),
-        angle: z.number(),
-        lean: z.number().nullable(),
+        angle: z.number().describe('Of the longest diameter, degrees clockwise from x, seen from the front.'),
+        towards: pointResult
+          .nullable()
+          .describe(
+            'The step of length 1 that way that the holes have strayed: null where that is not clear.',
+          ),
+        lean: z.number().nullable().describe('Degrees; null where the thickness of the card is not known.'),
       }),
     )
     .describe('Parts of the card in which the needle leant one way.'),
@@ -91,12 +96,13 @@ export function toLightResult(judgement: Judgement, notes: readonly string[]): L
       lean: round(pin.lean),
       diameter: round(pin.diameter),
     })),
-    zones: judgement.zones.map(({ across, down, holes, aspect, angle, lean }) => ({
+    zones: judgement.zones.map(({ across, down, holes, aspect, angle, towards, lean }) => ({
       across,
       down,
       holes,
       aspect: rounded(aspect),
       angle: rounded(angle),
+      towards: towards && roundedPoint(towards),
       lean: round(lean),
     })),
     fit: {
