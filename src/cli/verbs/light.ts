@@ -1,3 +1,4 @@
+import { Option } from 'commander';
 import type { PaperSize } from '#base/units/paper.ts';
 import { checkCard } from '#jobs/light/light.ts';
 import { checkSheets } from '#jobs/light/sheets.ts';
@@ -47,7 +48,11 @@ export const addLight: AddVerb = (pinlight, leave) => {
       'a picture of the card with the verdicts on it and a map true to scale to prick again by: .pdf, or .svg or .png ' +
         'with one file a sheet',
     )
-    .option('--paper <size>', 'the paper in your printer: A4, A3, Letter …', paper, paper('A4'))
+    .addOption(
+      new Option('--paper <size>', 'the paper in your printer: A4, A3, Letter …')
+        .argParser(paper)
+        .default(paper('A4'), 'A4'),
+    )
     .option(
       '--side <side>',
       'from which side the map is seen: front or back',
