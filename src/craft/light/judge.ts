@@ -2,18 +2,16 @@ import { type Camera, stretchAt, toPixel } from '#base/fit/camera.ts';
 import { boxHolds, boxOf, growBox } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
-import { inverted } from '#base/picture/inverted.ts';
-import { grown, shrink } from '#base/picture/shrink.ts';
 import { type Progress, silent } from '#base/progress.ts';
 import { done, failed, type Result } from '#base/result.ts';
+import { type Attempt, attempt, WAYS } from './attempt.ts';
 import { type Hole, holesAt } from './holes.ts';
-import type { Judgement, LightNote, LightTrouble, PinVerdict, Tried } from './judgement.ts';
+import type { Judgement, LightNote, LightTrouble, PinVerdict } from './judgement.ts';
 import { leaningZones } from './lean.ts';
-import { type Match, type MatchTried, match, targetOf } from './match.ts';
-import type { Target } from './seek.ts';
+import { type Match, targetOf } from './match.ts';
 import { aspectOf, directionOf, leanOf } from './shape.ts';
-import { diameterOf, findSpots, type Spot, type Spots } from './spots.ts';
 import { isHidden } from './unseen.ts';
+import { BLURRED, triedIn, whyNot } from './why-not.ts';
 
 export interface JudgeOptions {
   /** Thickness of the card, mm; without it no lean is told. */
@@ -27,9 +25,6 @@ export const OFF_CENTRE = 0.16;
 export const OVAL = 1.21;
 /** A hole so many times as wide as most is too large. */
 export const LARGE = 1.45;
-
-/** Spots with softer edges than this are all blur: nothing can be told from their shape. */
-const BLURRED = 1.22;
 
 /** No pattern of fewer pins can be told from chance. */
 const FEWEST_PINS = 8;
@@ -64,59 +59,6 @@ export function judgeCard(
     tried.poor = poor;
   }
   return failed(whyNot(tries, pins.length));
-}
-
-/** In which order a picture is read: as it ought to be first, and smaller where holes are very wide or very grainy. */
-const WAYS = [
-  { holes: 'light', factor: 1 },
-  { holes: 'dark', factor: 1 },
-  { holes: 'light', factor: 2 },
-  { holes: 'dark', factor: 2 },
-] as const;
-
-interface Attempt {
-  readonly holes: 'light' | 'dark';
-  readonly factor: number;
-  readonly found: Spots;
-  readonly count: number;
-  readonly match: Match | null;
-  readonly tried: MatchTried;
-  poor?: { readonly missing: number; readonly extra: number };
-}
-
-function attempt(picture: GreyPicture, target: Target, holes: 'light' | 'dark', factor: number): Attempt {
-  const smaller = shrink(picture, factor);
-  const small = findSpots(holes === 'light' ? inverted(smaller) : smaller);
-  const found = {
-    ...small,
-    diameter: small.diameter * factor,
-    spots: small.spots.map((spot) => enlarged(spot, factor)),
-  };
-  const usual = found.spots.filter((spot) => {
-    const ratio = diameterOf(spot) / found.diameter;
-    return ratio > 0.6 && ratio < 2;
-  });
-  const places = usual.slice(0, MOST_SPOTS).map(({ column, row }) => ({ x: column, y: row }));
-  const result = match(places, target, picture);
-  return { holes, factor, found, count: usual.length, ...result };
-}
-
-/** No card has so many holes; a picture that has so many spots is of something else. */
-const MOST_SPOTS = 40_000;
-
-function enlarged(spot: Spot, factor: number): Spot {
-  if (factor === 1) return spot;
-  const square = factor * factor;
-  return {
-    column: grown(spot.column, factor),
-    row: grown(spot.row, factor),
-    area: spot.area * square,
-    xx: spot.xx * square,
-    xy: spot.xy * square,
-    yy: spot.yy * square,
-    amplitude: spot.amplitude,
-    softness: spot.softness,
-  };
 }
 
 /** Extra holes are looked for this far round the pattern, mm; what lies beyond may be another card's. */
@@ -263,28 +205,4 @@ function poorness({
     extra.length > 0.15 * present + 3 ||
     offCentre.length > 0.5 * present;
   return poor ? { missing: missing.length, extra: extra.length } : null;
-}
-
-function whyNot(tries: readonly Attempt[], pins: number): LightTrouble {
-  const tried = triedIn(tries);
-  const holes = tried.light;
-  const poor = tries.find((one) => one.poor !== undefined)?.poor;
-  const isSoft = tries.some(({ found, count }) => found.softness > BLURRED && count > 0.3 * pins);
-  if (isSoft) return { kind: 'light-blurred', tried };
-  if (poor) return { kind: 'light-poor-match', ...poor, pins, tried };
-  if (holes < 6 && tried.dark < 6) return { kind: 'light-no-holes', tried };
-  if (holes < 0.3 * pins && tried.dark < 0.3 * pins)
-    return { kind: 'light-few-holes', holes: Math.max(holes, tried.dark), pins, tried };
-  const explained = tries.reduce((count, one) => Math.max(count, one.tried.explained), 0);
-  return { kind: 'light-no-match', holes: Math.max(holes, tried.dark), pins, explained, tried };
-}
-
-function triedIn(tries: readonly Attempt[]): Tried {
-  const most = (holes: 'light' | 'dark'): number =>
-    tries.reduce((count, tried) => (tried.holes === holes ? Math.max(count, tried.count) : count), 0);
-  return {
-    light: most('light'),
-    dark: most('dark'),
-    guesses: tries.reduce((sum, { tried: { guesses } }) => sum + guesses, 0),
-  };
 }

@@ -3,7 +3,7 @@ import type { Point } from '#base/geometry/point.ts';
 import type { Colour, InkMark } from '../../drawing/mark.ts';
 import { segment } from '../../drawing/path.ts';
 import { textLine } from '../../type/lettering.ts';
-import { lineStep, smallLetters } from '../../type/style.ts';
+import { LEAST_LINE, lineStep, smallLetters } from '../../type/style.ts';
 import type { Typeface } from '../../type/typeface.ts';
 
 export type FaultKind = 'missing' | 'off-centre' | 'oval' | 'large' | 'extra' | 'unseen';
@@ -47,8 +47,15 @@ export function faultSign({ kind, at, hole, angle = 0 }: Fault, size: number): I
       const to = hole ?? at;
       return [
         ring(size),
-        { ...ink, kind: 'stroke', path: segment(at, to), width: 0.08 * size },
-        { ...ink, kind: 'cross', at: to, size: 0.3 * size, width: 0.08 * size, turn: Math.PI / 4 },
+        { ...ink, kind: 'stroke', path: segment(at, to), width: Math.max(LEAST_LINE, 0.08 * size) },
+        {
+          ...ink,
+          kind: 'cross',
+          at: to,
+          size: 0.3 * size,
+          width: Math.max(LEAST_LINE, 0.08 * size),
+          turn: Math.PI / 4,
+        },
       ];
     }
     case 'oval': {
@@ -68,7 +75,7 @@ export function faultSign({ kind, at, hole, angle = 0 }: Fault, size: number): I
     case 'extra':
       return [{ ...ink, kind: 'cross', at, size: 1.1 * size, width: 0.12 * size, turn: Math.PI / 4 }];
     case 'unseen':
-      return [{ ...ink, kind: 'ring', at, diameter: 0.5 * size, width: 0.06 * size }];
+      return [{ ...ink, kind: 'ring', at, diameter: 0.5 * size, width: LEAST_LINE }];
   }
 }
 
