@@ -13,7 +13,8 @@ import type {
 } from '#pattern/structure.ts';
 import type { Field } from './field.ts';
 import type { GrownLattice } from './lattice-grow.ts';
-import { missingInCopies, missingInNet, missingInRun, withoutTwins } from './missing.ts';
+import { missingInCopies, missingInRun, withoutTwins } from './missing.ts';
+import { missingInNet } from './missing-net.ts';
 import { latticeNet, polarNet } from './net.ts';
 import type { GrownPolar } from './polar-grow.ts';
 import type { Copies } from './repeats.ts';

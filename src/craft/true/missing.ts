@@ -2,155 +2,25 @@ import { distance, type Point } from '#base/geometry/point.ts';
 import type { MissingPin } from '#pattern/structure.ts';
 import { movedBy } from './copies.ts';
 import { type Field, pinsWithin } from './field.ts';
-import type { Net, Node } from './net.ts';
 import type { Copies } from './repeats.ts';
 import type { TrueRun } from './runs.ts';
-import type { Witness } from './witness.ts';
-
-export type Ask = (place: Point, reach: number) => Witness;
+import type { Ask, Witness } from './witness.ts';
 
 /** A pin this part of a spacing from an empty place fills it, whatever it belongs to. */
-const FILLED = 0.5;
+export const FILLED = 0.5;
 
-/**
- * Empty nodes that ought to hold a pin: a hole of one or two nodes in the midst of others, a gap in a straight last
- * row, or a place that most other copies of the pattern fill. What is empty in the other copies too was meant so.
- */
-export function missingInNet(field: Field, net: Net, ask: Ask): MissingPin[] {
-  const empty = emptyNodes(net);
-  const groupOf = groupsOf(net, empty);
-  const open = [...empty].filter(([, node]) => !isFilled(field, net, net.placeOf(node), net.spacingAt(node)));
-  const told = new Map(
-    open.map(([key, node]) => [key, ask(net.placeOf(node), 0.4 * net.spacingAt(node))] as const),
-  );
-  const filledElsewhere = new Map(open.filter(([key]) => told.get(key)!.yes > told.get(key)!.no));
-  const lackingOf = groupsOf(net, filledElsewhere);
-  return open.flatMap(([key, node]) => {
-    const place = net.placeOf(node);
-    const group = groupOf.get(key)!;
-    const witness = told.get(key)!;
-    // An opening that only one copy has was still meant: nobody forgets so many pins side by side.
-    if ((lackingOf.get(key)?.length ?? 0) > MOST_LACKING) return [];
-    const pairs = net
-      .steps(node)
-      .filter((step) => isPinned(net, node, step, 1) && isPinned(net, node, step, -1));
-    const around = neighboursOf(net, node);
-    if (pairs.length === 0 || around < LEAST_AROUND) return [];
-    const inMidst =
-      (around >= ALL_BUT_ONE && witness.yes > witness.no) ||
-      (group.length <= MOST_LACKING && (pairs.length >= 3 || (pairs.length === 2 && around >= MOST_AROUND)));
-    const inRow = !inMidst && isGapInLastRow(net, node);
-    const confidence = weigh(inMidst ? (pairs.length === 4 ? 0.95 : 0.85) : inRow ? 0.75 : 0.1, witness);
-    if (confidence < LEAST_CONFIDENCE) return [];
-    return [{ ...place, confidence, structure: net.id, why: net.why }];
-  });
-}
-
-/** A pin of no node may have strayed so far from this one, in parts of the spacing. */
-const STRAYED = 0.85;
-
-const isFilled = (field: Field, net: Net, place: Point, spacing: number): boolean =>
-  pinsWithin(field, place, STRAYED * spacing).some(
-    (pin) => !net.isMember(pin) || distance(place, field.pins[pin]!) < FILLED * spacing,
-  );
-
-const LEAST_AROUND = 4;
-const MOST_AROUND = 6;
-/** With all but one of its eight neighbours, a node that other copies fill is in the midst even beside an opening. */
-const ALL_BUT_ONE = 7;
-const LEAST_CONFIDENCE = 0.5;
+export const LEAST_CONFIDENCE = 0.5;
 
 /** In a crowded pattern some pin stands near any place: how often one does by chance, and where a copy is meant. */
 const BY_CHANCE = 0.38;
 const WHERE_MEANT = 0.96;
 
 /** A first belief, weighed with what the copies say (Bayes): a pin found there speaks for it a little, none against it much. */
-function weigh(belief: number, { yes, no }: Witness): number {
+export function weigh(belief: number, { yes, no }: Witness): number {
   const forIt = (WHERE_MEANT / BY_CHANCE) ** yes;
   const against = ((1 - WHERE_MEANT) / (1 - BY_CHANCE)) ** no;
   const odds = (belief / (1 - belief)) * forIt * against;
   return Math.min(0.99, odds / (1 + odds));
-}
-
-const away = (node: Node, [di, dj]: Node, times: number): Node => [
-  node[0] + times * di,
-  node[1] + times * dj,
-];
-
-const isPinned = (net: Net, node: Node, step: Node, times: number): boolean => {
-  const there = away(node, step, times);
-  return net.exists(there) && net.isPinned(there);
-};
-
-function neighboursOf(net: Net, node: Node): number {
-  let count = 0;
-  for (const step of net.steps(node)) {
-    if (isPinned(net, node, step, 1)) count++;
-    if (isPinned(net, node, step, -1)) count++;
-  }
-  return count;
-}
-
-function emptyNodes(net: Net): Map<number, Node> {
-  const empty = new Map<number, Node>();
-  for (const node of net.members) {
-    for (const step of net.steps(node)) {
-      for (const times of [-1, 1]) {
-        const other = away(node, step, times);
-        if (net.exists(other) && !net.isPinned(other)) empty.set(net.keyOf(other), other);
-      }
-    }
-  }
-  return empty;
-}
-
-/** More lacking nodes side by side than this were left out on purpose. */
-const MOST_LACKING = 2;
-
-/** For each empty node, those that hang together with it, itself included. */
-function groupsOf(net: Net, empty: ReadonlyMap<number, Node>): Map<number, readonly number[]> {
-  const groupOf = new Map<number, readonly number[]>();
-  for (const start of empty.keys()) {
-    if (groupOf.has(start)) continue;
-    const group: number[] = [start];
-    groupOf.set(start, group);
-    for (const key of group) {
-      const node = empty.get(key)!;
-      for (const step of net.steps(node)) {
-        for (const times of [-1, 1]) {
-          const next = away(node, step, times);
-          const nextKey = net.exists(next) ? net.keyOf(next) : -1;
-          if (!empty.has(nextKey) || groupOf.has(nextKey)) continue;
-          groupOf.set(nextKey, group);
-          group.push(nextKey);
-        }
-      }
-    }
-  }
-  return groupOf;
-}
-
-/** How far a last row must go on to both sides of its gap. */
-const ROW = 3;
-
-/** Whether a node is the one gap in a straight row beyond which, all along, there is nothing on one side. */
-function isGapInLastRow(net: Net, node: Node): boolean {
-  const steps = net.steps(node);
-  return steps.some((along) => {
-    for (let times = 1; times <= ROW; times++) {
-      if (!isPinned(net, node, along, times) || !isPinned(net, node, along, -times)) return false;
-    }
-    const aside = steps.find((step) => step !== along)!;
-    return [1, -1].some((side) => {
-      for (let times = -ROW; times <= ROW; times++) {
-        const beyond = away(away(node, along, times), aside, side);
-        const within = away(away(node, along, times), aside, -side);
-        if (net.exists(beyond) && net.isPinned(beyond)) return false;
-        if (!net.exists(within) || !net.isPinned(within)) return false;
-      }
-      return true;
-    });
-  });
 }
 
 /** The gaps in even runs that no other pin fills. */
@@ -178,7 +48,7 @@ export function missingInCopies(
 ): MissingPin[] {
   const copies =
     motion.kind === 'turn' ? motion.order : 1 + Math.max(...tracks.map((track) => Math.max(...track.keys())));
-  return tracks.flatMap((track) => {
+  const lacking = tracks.flatMap((track) => {
     if (track.size < LEAST_COPIES) return [];
     const [known, pin] = track.entries().next().value!;
     const at = folded.get(pin)!.place;
@@ -193,14 +63,23 @@ export function missingInCopies(
       return [{ ...place, confidence, structure: id, why }];
     });
   });
+  // Many lacking side by side were not forgotten: there the pattern ends, or one copy differs on purpose.
+  return lacking.filter(
+    (one) =>
+      lacking.filter((other) => distance(one, other) < SIDE_BY_SIDE * field.spacing).length <= MOST_LACKING,
+  );
 }
+
+/** More lacking pins side by side than this were left out on purpose. */
+export const MOST_LACKING = 2;
+const SIDE_BY_SIDE = 2;
 
 type Folded = ReadonlyMap<number, { readonly place: Point }>;
 
 const LEAST_COPIES = 2;
 
 /** Whether pins stand on all sides of a place or along a line through it, so that the pattern does not just end there. */
-function isAmongPins(field: Field, place: Point): boolean {
+export function isAmongPins(field: Field, place: Point): boolean {
   const around = pinsWithin(field, place, 2.2 * field.spacing).map((pin) => field.pins[pin]!);
   return around.some((one) =>
     around.some((other) => {

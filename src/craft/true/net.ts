@@ -10,6 +10,8 @@ export type Node = readonly [number, number];
 export interface Net {
   readonly id: string;
   readonly why: 'lattice' | 'polar';
+  /** Standard deviation of a pin from its node, per coordinate. */
+  readonly sigma: number;
   readonly members: Iterable<Node>;
   readonly isMember: (pin: number) => boolean;
   readonly keyOf: (node: Node) => number;
@@ -30,9 +32,10 @@ const LATTICE_STEPS: readonly Node[] = [
   [1, 1],
 ];
 
-export const latticeNet = ({ frame, nodeOf, pinAt }: GrownLattice, id: string): Net => ({
+export const latticeNet = ({ frame, sigma, nodeOf, pinAt }: GrownLattice, id: string): Net => ({
   id,
   why: 'lattice',
+  sigma,
   members: [...nodeOf.values()],
   isMember: (pin) => nodeOf.has(pin),
   keyOf: ([i, j]) => nodeKey(i, j),
@@ -57,7 +60,7 @@ const ALIGNED: readonly Node[] = [
 ];
 
 /** Nodes are numbered by ring and half sector, so that rings turned by half a sector fall into step. */
-export function polarNet({ frame, halves, nodeOf, pinAt }: GrownPolar, id: string): Net {
+export function polarNet({ frame, sigma, halves, nodeOf, pinAt }: GrownPolar, id: string): Net {
   const double = 2 * frame.sectors;
   const isRight = ([ring, half]: Node): boolean =>
     halves[ring] !== undefined && (half - halves[ring]) % 2 === 0;
@@ -65,6 +68,7 @@ export function polarNet({ frame, halves, nodeOf, pinAt }: GrownPolar, id: strin
   return {
     id,
     why: 'polar',
+    sigma,
     members: [...nodeOf.values()].map(([ring, sector]) => [ring, 2 * sector + halves[ring]!] as const),
     isMember: (pin) => nodeOf.has(pin),
     keyOf: ([ring, half]) => ring * double + (((half % double) + double) % double),

@@ -22,17 +22,12 @@ export function findRepeat(
 ): Copies | null {
   if (features.size < LEAST_FEATURES) return null;
   const asked = sampleOf(features);
-  let best: { step: Point; score: number } | null = null;
+  let best: Scored | null = null;
   for (const candidate of candidateSteps(field, features, sigma)) {
     const step = settled(field, features, candidate, sigma, asked);
     const { score } = overlay(field, features, { kind: 'repeat', step }, sigma, asked);
     if (score < LEAST_SCORE) continue;
-    // Twice the repeat meets as well as the repeat: the shorter of two good ones is it.
-    const better =
-      best === null ||
-      score > best.score * 1.2 ||
-      (score > best.score * 0.85 && length(step) < 0.8 * length(best.step));
-    if (better) best = { step, score };
+    if (best === null || isBetter(step, score, best, sigma)) best = { step, score };
   }
   return best === null ? null : repeatOf(field, features, best.step, sigma, groups);
 }
@@ -70,6 +65,32 @@ export function foldedPlaces(
       places.set(pin, { place: movedBy(motion, copy, home), copies: track.size });
   }
   return places;
+}
+
+interface Scored {
+  readonly step: Point;
+  readonly score: number;
+}
+
+/**
+ * Twice or three times the repeat meets as well as the repeat, by chance even better where few pins are left to meet:
+ * of a step and its multiple the shorter is taken unless it meets far worse.
+ */
+function isBetter(step: Point, score: number, best: Scored, sigma: number): boolean {
+  const [own, other] = [length(step), length(best.step)];
+  if (isMultiple(best.step, step, sigma)) return score > MULTIPLE * best.score;
+  if (isMultiple(step, best.step, sigma)) return MULTIPLE * score > best.score;
+  return score > best.score * 1.2 || (score > best.score * 0.85 && own < 0.8 * other);
+}
+
+const MULTIPLE = 0.65;
+
+/** Whether `long` is two or more times `short`, to a few standard deviations. */
+function isMultiple(long: Point, short: Point, sigma: number): boolean {
+  const times = Math.round(length(long) / length(short));
+  const off = (sign: number): number =>
+    Math.hypot(long.x - sign * times * short.x, long.y - sign * times * short.y);
+  return times >= 2 && Math.min(off(1), off(-1)) < 2 * times * sigma;
 }
 
 const LEAST_FEATURES = 10;

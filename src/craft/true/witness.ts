@@ -1,4 +1,4 @@
-import type { Point } from '#base/geometry/point.ts';
+import { length, type Point } from '#base/geometry/point.ts';
 import { type Motion, movedBy } from './copies.ts';
 import { type Field, pinsWithin } from './field.ts';
 import type { Copies } from './repeats.ts';
@@ -9,22 +9,31 @@ export interface Witness {
   readonly no: number;
 }
 
+/** Asks about a place; where `counts` is given, only such pins speak for it, and other pins there say nothing. */
+export type Ask = (place: Point, reach: number, counts?: (pin: number) => boolean) => Witness;
+
 /** Asks the copies of a pattern about places in it. */
-export function witnesses(field: Field, copies: readonly Copies[]): (place: Point, reach: number) => Witness {
+export function witnesses(field: Field, copies: readonly Copies[]): Ask {
   const motions = copies.map(({ motion }) => ({ motion, inside: inside(field, motion) }));
-  return (place, reach) => {
+  return (place, reach, counts = () => true) => {
     let [yes, no] = [0, 0];
     for (const { motion, inside: isInside } of motions) {
+      // Beyond its ends a pattern lacks nothing.
+      if (!isInside(place, END * field.spacing)) continue;
       for (const times of timesOf(motion)) {
         const there = movedBy(motion, times, place);
-        if (!isInside(there)) continue;
-        if (pinsWithin(field, there, reach).length > 0) yes++;
-        else no++;
+        if (!isInside(there, 0)) continue;
+        const pins = pinsWithin(field, there, reach);
+        if (pins.length === 0) no++;
+        else if (pins.some(counts)) yes++;
       }
     }
     return { yes, no };
   };
 }
+
+/** A place on the last row may lie this part of the spacing beyond the last pin. */
+const END = 0.15;
 
 const MOST_COPIES = 24;
 
@@ -33,14 +42,18 @@ function timesOf(motion: Motion): number[] {
   return Array.from({ length: MOST_COPIES }, (_, k) => (k % 2 === 0 ? 1 + k / 2 : -(k + 1) / 2));
 }
 
-function inside(field: Field, motion: Motion): (place: Point) => boolean {
+function inside(field: Field, motion: Motion): (place: Point, beyond: number) => boolean {
   if (motion.kind === 'turn') return () => true;
   const { step } = motion;
+  const size = length(step);
   let [least, most] = [Infinity, -Infinity];
   for (const { x, y } of field.pins) {
     const along = x * step.x + y * step.y;
     least = Math.min(least, along);
     most = Math.max(most, along);
   }
-  return ({ x, y }) => x * step.x + y * step.y >= least && x * step.x + y * step.y <= most;
+  return ({ x, y }, beyond) => {
+    const along = x * step.x + y * step.y;
+    return along >= least - beyond * size && along <= most + beyond * size;
+  };
 }

@@ -3,7 +3,7 @@ import { distance, type Point } from '#base/geometry/point.ts';
 import { seededRandom } from '#base/random.ts';
 import { findRegularity } from '#craft/true/index.ts';
 import { rosehip } from '../../support/examples/rosehip.ts';
-import { edging, fine, omit, round, tape } from '../../support/patterns/index.ts';
+import { drawPins, edging, fine, jitter, omit, round, tape } from '../../support/patterns/index.ts';
 import { byHand, measure } from './measure.ts';
 
 describe('hand-jittered patterns', () => {
@@ -69,6 +69,33 @@ describe('missing pins', () => {
     expect(determined).toBeGreaterThan(8);
     expect(found / determined).toBeGreaterThan(0.7);
     expect(right / proposed).toBeGreaterThanOrEqual(0.8);
+  });
+
+  it('are found beside openings, footside and rim too, where the other copies of an edging have them', () => {
+    let [omitted, found, proposed, right] = [0, 0, 0, 0];
+    for (let k = 0; k < 8; k++) {
+      const random = seededRandom(40 + 4 * k);
+      const strayed = jitter(edging({ angle: k % 4 === 3 ? 54 : 45 }), 0.18, random);
+      const known = omit(
+        strayed,
+        drawPins(strayed, 4, random, (role) => role === 'ground'),
+      );
+      const { missing } = findRegularity(known.pattern.pins);
+      const means = (one: Point, { place }: { place: Point }): boolean => distance(one, place) < 0.6;
+      omitted += known.omitted.length;
+      found += known.omitted.filter((gone) => missing.some((one) => means(one, gone))).length;
+      proposed += missing.length;
+      right += missing.filter((one) => known.omitted.some((gone) => means(one, gone))).length;
+    }
+    expect(found / omitted).toBeGreaterThanOrEqual(0.9);
+    expect(right / proposed).toBeGreaterThanOrEqual(0.8);
+  });
+
+  it('are not called so round a spider, whose centre keeps its four nearest places free', () => {
+    const ground = Array.from({ length: 300 }, (_, k) => ({ x: 3 * (k % 20), y: 3 * Math.floor(k / 20) }));
+    const kept = ground.filter(({ x, y }) => Math.abs(Math.hypot(x - 30, y - 21) - 3) > 0.1);
+    expect(kept).toHaveLength(296);
+    expect(findRegularity(kept).missing).toEqual([]);
   });
 
   it('are proposed in an exact ground too, at their very place', () => {
