@@ -1,6 +1,7 @@
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import type { Regions } from '#base/picture/regions.ts';
+import type { Moments } from './shape.ts';
 
 /**
  * The centres of the holes that run together in one patch: the parts into which it falls as the level rises, where they
@@ -33,6 +34,19 @@ export function clustersIn(
     return large.map(({ column, row }) => ({ column: left + column, row: top + row }));
   }
   return [];
+}
+
+/**
+ * Where two holes lie that have run together so far that no level parts them, by the moments of both: along their line these
+ * are larger than across it by the square of half their distance.
+ */
+export function twinCentres({ column, row, xx, xy, yy }: PixelPoint & Moments): PixelPoint[] {
+  const half = Math.sqrt(2 * Math.hypot((xx - yy) / 2, xy));
+  const angle = Math.atan2(2 * xy, xx - yy) / 2;
+  return [-1, 1].map((sign) => ({
+    column: column + sign * half * Math.cos(angle),
+    row: row + sign * half * Math.sin(angle),
+  }));
 }
 
 interface Part extends PixelPoint {

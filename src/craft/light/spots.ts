@@ -3,7 +3,7 @@ import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { groundOf, hasInk } from '#base/picture/ground.ts';
 import { inkRegions, type Region, type Regions } from '#base/picture/regions.ts';
-import { clustersIn } from './split.ts';
+import { clustersIn, twinCentres } from './split.ts';
 
 /** A small patch that differs from the card round it, and may be a hole; lengths in pixels. */
 export interface Spot extends PixelPoint {
@@ -65,7 +65,10 @@ export function findSpots(picture: GreyPicture): Spots {
   };
   const spots = alone.flatMap(({ spot, index }) => {
     const parts = spot.area < 1.4 * size ? [] : parted(index, spot.amplitude);
-    return parts.length > 0 ? parts : [spot];
+    if (parts.length > 0) return parts;
+    if (spot.area < 1.5 * size || elongation(spot) < 1.7) return [spot];
+    const centres = twinCentres(spot);
+    return centres.flatMap((_, which) => measure(picture, patches, index, { centres, which }) ?? []);
   });
   for (const index of tangled) {
     const { area } = patches.regions[index]!;
