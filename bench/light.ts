@@ -15,7 +15,7 @@ import { judgeCard } from '#craft/light/judge.ts';
 import { findSpots } from '#craft/light/spots.ts';
 import { type CardPhoto, photographCard, scoreOf } from '../test/support/card/index.ts';
 import { edging, fine, round, tape } from '../test/support/patterns/index.ts';
-import { lightBlobDetector } from './light-peer.ts';
+import { lightBlobDetector } from './peers/light.ts';
 
 const ROUNDS = 5;
 const photos = [

@@ -13,7 +13,7 @@ import type { GreyPicture } from '#base/picture/grey.ts';
 import { findHoles, type TracedHole } from '#craft/trace/holes.ts';
 import { scoreHoles } from '../test/support/score.ts';
 import { drawScan } from '../test/support/trace-scans.ts';
-import { blobDetector } from './trace-peer.ts';
+import { blobDetector } from './peers/trace.ts';
 
 const ROUNDS = 3;
 const MATCH_MM = 0.35;
