@@ -70,7 +70,7 @@ function rowsOf(letters: readonly Letter[]): LetteringLine[] {
       }
       const short = Math.min(heightOf(last), heightOf(letter));
       const overlap = Math.min(last.bottom, letter.bottom) - Math.max(last.top, letter.top) + 1;
-      if (gap > 0.6 * tall || overlap < 0.5 * short || tall > 2.4 * short) continue;
+      if (gap > 1.2 * tall || overlap < 0.5 * short || tall > 2.4 * short) continue;
       joined = line;
       break;
     }
@@ -91,7 +91,7 @@ function rowsOf(letters: readonly Letter[]): LetteringLine[] {
   }
   return lines.filter(
     (line) =>
-      line.letters >= 3 && line.pins <= 0.5 * line.letters && line.bars <= 0.5 * line.letters && isLong(line),
+      line.letters >= 3 && line.pins <= 0.3 * line.letters && line.bars <= 0.5 * line.letters && isLong(line),
   );
 }
 

@@ -45,7 +45,7 @@ const placed = ({ candidate, confidence }: Judged) => ({
 function linesOf(seen: Survey, judged: readonly Judged[], diameter: number): LetteringLine[] {
   const pins = new Uint16Array(seen.regions.length);
   for (const { candidate, confidence } of judged) {
-    if (confidence > 0.7 && candidate.region >= 0) pins[candidate.region]!++;
+    if (confidence > 0.95 && candidate.region >= 0) pins[candidate.region]!++;
   }
   return letteringLines(seen.regions, diameter / seen.factor, (region) => pins[region]!);
 }

@@ -3,6 +3,8 @@ import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { normal, seededRandom } from '#base/random.ts';
 import { findHoles, type TracedHole } from '#craft/trace/holes.ts';
+import { edging } from '../../support/patterns/index.ts';
+import { greyOf, renderScan } from '../../support/scan/index.ts';
 import { scoreHoles } from '../../support/score.ts';
 import { drawScan } from '../../support/trace-scans.ts';
 import { canvas, disc, finished, strip } from './drawing.ts';
@@ -144,6 +146,27 @@ describe('findHoles where there are no dots', () => {
   ])('%s: nothing', (_, picture) => {
     expect(findHoles(picture)).toEqual(nothing);
     expect(findHoles(picture, { dpi: 300 })).toEqual(nothing);
+  });
+
+  it('a page of print: neither full stops nor the dots of i and j are pins', () => {
+    const known = edging({ repeats: 1 });
+    const words = {
+      ...known,
+      pattern: { ...known.pattern, pins: [], marks: [], areas: [], runs: [] },
+      roles: [],
+    };
+    const notes = [
+      'Wind twenty pairs in all. In the fifth row, hang in two; finish with a sewing.',
+      'A line of i, j and full stops... ; : ! ? in this instruction, with little in it.',
+      'Minimum widths: 12.5 mm, 13.5 mm, 14.5 mm. Dip, drip, sip.',
+      'In, it, is, if: initial digits 1. 2. 3. 4. 5. 6. 7. 8. 9.',
+    ];
+    const page = { width: 148, height: 60 };
+    const blank = { ...words, pattern: { ...words.pattern, pins: known.pattern.pins.slice(0, 1) } };
+    const options = { page, title: 'Notes in print', notes, numbers: 0, speckle: 0 };
+    const picture = greyOf(renderScan(blank, options, seededRandom(3)));
+    expect(sure(findHoles(picture, { dpi: 300 }).holes).length).toBeLessThan(8);
+    expect(sure(findHoles(picture).holes).length).toBeLessThan(8);
   });
 
   it('noise from black to white: hardly anything, and nothing sure of itself', () => {
