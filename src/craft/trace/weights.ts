@@ -6,6 +6,11 @@ export interface Weights {
   readonly of: Readonly<Partial<Record<keyof Evidence, number>>>;
 }
 
+/**
+ * Fitted by maximum likelihood to some 60,000 candidates of generated and rendered pages whose truth is known: prints,
+ * photocopies and old cards of four kinds of lace, with pins left out so that bare crossings are among them. `alone` judges
+ * a candidate by itself, `among` beside the clear dots of its page.
+ */
 export const WEIGHTS: { readonly alone: Weights; readonly among: Weights } = {
   alone: {
     bias: -17.34,
