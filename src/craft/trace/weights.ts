@@ -7,7 +7,7 @@ export interface Weights {
 }
 
 /**
- * Fitted by maximum likelihood to some 60,000 candidates of generated and rendered pages whose truth is known: prints,
+ * Fitted by maximum likelihood to some 72,000 candidates of generated and rendered pages whose truth is known: prints,
  * photocopies and old cards of four kinds of lace, with pins left out so that bare crossings are among them. `alone` judges
  * a candidate by itself, `among` beside the clear dots of its page.
  */
