@@ -164,7 +164,7 @@ function nextSteps({ through, paper, findings }: SummaryOf): string[] {
     'Choose your way: 04-prick-through.pdf, or 05-under-film.pdf.',
     `Print it on ${paper.name} at 100 % ("actual size"), and measure both rulers: 100 mm each.`,
     `Prick in the order of the guide, which is the last sheet: ${effortInWords(through.effort)}.`,
-    'Hold the card up to the light: a hole that was missed shows as a gap.',
+    'Hold the card up to the light: a hole that was missed shows as a gap. A photo of it so can be checked hole by hole: pinlight light 06-pattern-straightened.json photo.jpg',
     ...through.notes,
   ];
 }
