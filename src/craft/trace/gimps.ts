@@ -3,10 +3,10 @@ import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { shrink } from '#base/picture/shrink.ts';
 import { thin } from '#base/picture/thin.ts';
-import { LONG, thickCores } from './gimp-core.ts';
-import { type PixelPath, pathsOf, placeOf } from './gimp-paths.ts';
-import type { RoundHole } from './line.ts';
-import { medianOf } from './line-contrast.ts';
+import { LONG, thickCores } from './gimps/core.ts';
+import { type PixelPath, pathsOf, placeOf } from './gimps/paths.ts';
+import { medianOf } from './lines/contrast.ts';
+import type { RoundHole } from './lines/line.ts';
 
 /** A thick line: the way of its middle and its usual width, in pixels. */
 export interface TracedGimp {

@@ -1,11 +1,11 @@
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { type Progress, silent } from '#base/progress.ts';
 import type { Doubt } from '#pattern/pattern.ts';
-import { survey } from './candidates.ts';
-import { type DotSize, dotSize } from './dot-size.ts';
-import { doubtsOf } from './doubts.ts';
-import { kindOf } from './kind.ts';
-import { judgeCandidates, withoutOverlaps } from './verdict.ts';
+import { survey } from './holes/candidates.ts';
+import { type DotSize, dotSize } from './holes/dot-size.ts';
+import { doubtsOf } from './holes/doubts.ts';
+import { kindOf } from './holes/kind.ts';
+import { judgeCandidates, withoutOverlaps } from './holes/verdict.ts';
 
 /** A dot or pricked hole of the pattern, in pixels of the picture. */
 export interface TracedHole {

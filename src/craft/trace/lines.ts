@@ -1,12 +1,12 @@
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
-import type { PinLine, RoundHole } from './line.ts';
-import { dotContrast, lineContrast, medianOf } from './line-contrast.ts';
-import { withoutHatching } from './line-hatching.ts';
-import { neighbourPairs, type Pair, pairsOnceRemoved } from './line-pairs.ts';
-import { Looker, rulerFor } from './line-profile.ts';
-import { Follower, spokesOf } from './line-spokes.ts';
-import { glimpsed, lineOn, profileBetween } from './line-verdict.ts';
+import { dotContrast, lineContrast, medianOf } from './lines/contrast.ts';
+import { withoutHatching } from './lines/hatching.ts';
+import type { PinLine, RoundHole } from './lines/line.ts';
+import { neighbourPairs, type Pair, pairsOnceRemoved } from './lines/pairs.ts';
+import { Looker, rulerFor } from './lines/profile.ts';
+import { Follower, spokesOf } from './lines/spokes.ts';
+import { glimpsed, lineOn, profileBetween } from './lines/verdict.ts';
 
 /** Two lines from one hole that part by less than this (radians) are the same ink seen twice. */
 const SAME_INK = 0.1;

@@ -1,5 +1,5 @@
 import type { TracedGimp } from '#craft/trace/gimps.ts';
-import type { PinLine } from '#craft/trace/line.ts';
+import type { PinLine } from '#craft/trace/lines/line.ts';
 import type { Mark, Pin } from '#pattern/pattern.ts';
 
 /**

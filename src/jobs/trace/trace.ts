@@ -4,7 +4,7 @@ import { done, type Result } from '#base/result.ts';
 import { mmPerPixel } from '#base/units/length.ts';
 import { findGimps, type TracedGimp } from '#craft/trace/gimps.ts';
 import { findHoles, type TracedHoles } from '#craft/trace/holes.ts';
-import type { PinLine } from '#craft/trace/line.ts';
+import type { PinLine } from '#craft/trace/lines/line.ts';
 import { findLines } from '#craft/trace/lines.ts';
 import type { PatternWithPictures } from '#pattern/container/container.ts';
 import { sha256Hex } from '#pattern/container/sha256.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import type { PixelPoint, Point } from '#base/geometry/point.ts';
 import { seededRandom } from '#base/random.ts';
 import { findGimps, type TracedGimp } from '#craft/trace/gimps.ts';
-import type { RoundHole } from '#craft/trace/line.ts';
+import type { RoundHole } from '#craft/trace/lines/line.ts';
 import { edging, fine, type KnownPattern, round, tape } from '../../support/patterns/index.ts';
 import { greyOf, pixelOf, renderScan, type Scan, type ScanOptions } from '../../support/scan/index.ts';
 

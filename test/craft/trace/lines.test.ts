@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { seededRandom } from '#base/random.ts';
-import type { RoundHole } from '#craft/trace/line.ts';
+import type { RoundHole } from '#craft/trace/lines/line.ts';
 import { findLines } from '#craft/trace/lines.ts';
 import { edging, fine, jitter, type KnownPattern, round, tape } from '../../support/patterns/index.ts';
 import { greyOf, renderScan, type Scan, type ScanOptions } from '../../support/scan/index.ts';

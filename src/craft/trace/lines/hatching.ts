@@ -1,7 +1,7 @@
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import type { PinLine } from './line.ts';
-import { greyAt, type Looker, type Ruler } from './line-profile.ts';
+import { greyAt, type Looker, type Ruler } from './profile.ts';
 
 /** Hatching lies closer together than this many dot diameters. */
 const CLOSE = 2.6;

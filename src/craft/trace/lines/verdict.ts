@@ -1,8 +1,8 @@
 import type { PixelPoint } from '#base/geometry/point.ts';
+import { medianOf } from './contrast.ts';
 import type { PinLine, RoundHole } from './line.ts';
-import { medianOf } from './line-contrast.ts';
-import type { Pair } from './line-pairs.ts';
-import type { Looker, Profile, Ruler } from './line-profile.ts';
+import type { Pair } from './pairs.ts';
+import type { Looker, Profile, Ruler } from './profile.ts';
 
 /** Lines seen on less of their way than this are not told. */
 const LEAST_SEEN = 0.62;

@@ -1,7 +1,7 @@
 import KDBush from 'kdbush';
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
-import { greyAt, type Looker, type Ruler } from './line-profile.ts';
+import { greyAt, type Looker, type Ruler } from './profile.ts';
 
 /** Directions that are looked into round a dot. */
 const DIRECTIONS = 72;

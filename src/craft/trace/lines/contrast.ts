@@ -1,6 +1,6 @@
 import type { PixelPoint } from '#base/geometry/point.ts';
 import type { GreyPicture } from '#base/picture/grey.ts';
-import { greyAt, type Profile, type Ruler } from './line-profile.ts';
+import { greyAt, type Profile, type Ruler } from './profile.ts';
 
 /**
  * From which contrast on a step counts as ink: between what bare paper shows and what lines show. The ways between
