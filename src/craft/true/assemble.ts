@@ -3,6 +3,7 @@ import { polarNode } from '#base/fit/polar.ts';
 import { distance, type Point } from '#base/geometry/point.ts';
 import type {
   Lattice,
+  MirrorSymmetry,
   MissingPin,
   PolarLattice,
   Regularity,
@@ -13,7 +14,8 @@ import type {
 } from '#pattern/structure.ts';
 import type { Field } from './field.ts';
 import type { GrownLattice } from './lattice-grow.ts';
-import { missingInCopies, missingInRun, withoutTwins } from './missing.ts';
+import { mirroredPlace, type TrueMirror } from './mirror.ts';
+import { missingInCopies, missingInMirror, missingInRun, withoutTwins } from './missing.ts';
 import { missingInNet } from './missing-net.ts';
 import { latticeNet, polarNet } from './net.ts';
 import type { GrownPolar } from './polar-grow.ts';
@@ -31,18 +33,19 @@ export interface Findings {
   readonly copies: readonly Copies[];
   /** Places of pins once all their copies are used together. */
   readonly folded: ReadonlyMap<number, { readonly place: Point; readonly copies: number }>;
+  readonly mirror: TrueMirror | null;
   /** The pattern is exact: nothing is to move. */
   readonly drafted: boolean;
 }
 
-/** Structures, and for each pin the first of them that places it: lattice, polar lattice, run, repeat or turn. */
+/** Structures, and for each pin the first of them that places it: lattice, polar lattice, run, repeat, turn or mirror. */
 export function assemble(findings: Findings): Regularity {
-  const { field, polars, lattices, runs, copies, folded, drafted } = findings;
+  const { field, polars, lattices, runs, copies, folded, mirror, drafted } = findings;
   const structures: Structure[] = [];
   const structureOf = new Array<string | null>(field.pins.length).fill(null);
   const places = [...field.pins];
   const missing: MissingPin[] = [];
-  const ask = witnesses(field, copies);
+  const ask = witnesses(field, copies, mirror);
   const put = (pin: number, id: string, place: Point): void => {
     if (structureOf[pin] !== null) return;
     structureOf[pin] = id;
@@ -76,6 +79,15 @@ export function assemble(findings: Findings): Regularity {
     }
     missing.push(...missingInCopies(field, one, folded, id, ask));
   });
+  if (mirror !== null) {
+    const id = 'mirror-1';
+    structures.push(mirrorStructure(field, mirror, id));
+    for (const [pin, partner] of mirror.pairs) {
+      put(pin, id, mirroredPlace(field, mirror, pin, partner));
+      put(partner, id, mirroredPlace(field, mirror, partner, pin));
+    }
+    missing.push(...missingInMirror(field, mirror, (pin) => structureOf[pin] === null, id, ask));
+  }
   const stray = strayPins(field, lattices, structureOf);
   return { structures, structureOf, places, missing: withoutTwins(missing, field.spacing), stray };
 }
@@ -141,4 +153,14 @@ function copiesStructure(
   return motion.kind === 'turn'
     ? { kind: 'turn', id, centre: motion.centre, order: motion.order, orbits: rows, rms }
     : { kind: 'repeat', id, step: motion.step, copies, tracks: rows, rms };
+}
+
+function mirrorStructure(field: Field, mirror: TrueMirror, id: string): MirrorSymmetry {
+  const { through, direction, pairs, alone } = mirror;
+  const moves = pairs.flatMap(([pin, partner]): [number, Point][] => [
+    [pin, mirroredPlace(field, mirror, pin, partner)],
+    [partner, mirroredPlace(field, mirror, partner, pin)],
+  ]);
+  const all = [...pairs, ...alone.map((pin) => [pin, null] as const)];
+  return { kind: 'mirror', id, through, direction, pairs: all, rms: rmsOf(field, moves) };
 }

@@ -1,7 +1,9 @@
+import { mirrored } from '#base/fit/symmetry.ts';
 import { distance, type Point } from '#base/geometry/point.ts';
 import type { MissingPin } from '#pattern/structure.ts';
 import { movedBy } from './copies.ts';
 import { type Field, pinsWithin } from './field.ts';
+import type { TrueMirror } from './mirror.ts';
 import type { Copies } from './repeats.ts';
 import type { TrueRun } from './runs.ts';
 import type { Ask, Witness } from './witness.ts';
@@ -63,12 +65,38 @@ export function missingInCopies(
       return [{ ...place, confidence, structure: id, why }];
     });
   });
-  // Many lacking side by side were not forgotten: there the pattern ends, or one copy differs on purpose.
-  return lacking.filter(
+  return onlyFew(field, lacking);
+}
+
+/** The images of loose pins that have none, where nothing else stands; other pins have nearer fellows to ask. */
+export function missingInMirror(
+  field: Field,
+  mirror: TrueMirror,
+  isLoose: (pin: number) => boolean,
+  id: string,
+  ask: Ask,
+): MissingPin[] {
+  if (mirror.alone.length > MOST_ALONE * field.pins.length) return [];
+  const lacking = mirror.alone.filter(isLoose).flatMap((pin): MissingPin[] => {
+    const place = mirrored(mirror, field.pins[pin]!);
+    if (pinsWithin(field, place, FILLED * field.spacing).length > 0 || !isAmongPins(field, place)) return [];
+    const confidence = weigh(IN_MIRROR, ask(place, 0.4 * field.spacing));
+    return confidence < LEAST_CONFIDENCE ? [] : [{ ...place, confidence, structure: id, why: 'symmetry' }];
+  });
+  return onlyFew(field, lacking);
+}
+
+/** Where more of the pins than this have no image, the two halves differ on purpose. */
+const MOST_ALONE = 0.03;
+/** The first belief that a pin without an image lacks one; its own standing is a witness besides. */
+const IN_MIRROR = 0.4;
+
+/** Many lacking side by side were not forgotten: there the pattern ends, or one copy differs on purpose. */
+const onlyFew = (field: Field, lacking: readonly MissingPin[]): MissingPin[] =>
+  lacking.filter(
     (one) =>
       lacking.filter((other) => distance(one, other) < SIDE_BY_SIDE * field.spacing).length <= MOST_LACKING,
   );
-}
 
 /** More lacking pins side by side than this were left out on purpose. */
 export const MOST_LACKING = 2;

@@ -7,6 +7,7 @@ import { findChains } from './chains.ts';
 import { reclaim, releaseCrossing } from './contest.ts';
 import { type Field, fieldOf, movedField } from './field.ts';
 import { findLattices } from './lattices.ts';
+import { findMirror } from './mirror.ts';
 import { inGivenOrder, leftToRight } from './order.ts';
 import { findPolars } from './polars.ts';
 import { type Copies, findRepeat, findTurn, foldedPlaces } from './repeats.ts';
@@ -57,6 +58,7 @@ function findAmong(pins: readonly Point[], progress: Progress): Regularity {
     const repeat = findRepeat(field, features, sigma, groups);
     if (repeat !== null) copies.push(repeat);
   }
+  const mirror = findMirror(field, features, sigma);
   progress('true', 0.8);
   const folded = new Map(copies.flatMap((one) => [...foldedPlaces(field, one)]));
   const steadied = folded.size === 0 ? field : movedField(field, (pin) => folded.get(pin)?.place);
@@ -69,8 +71,9 @@ function findAmong(pins: readonly Point[], progress: Progress): Regularity {
   progress('true', 0.9);
   const inRun = new Set(runs.flatMap(({ chain }) => chain.pins));
   const lattices = reclaim(field, grown, sure, (pin) => inRun.has(pin) || folded.has(pin));
-  const drafted = (known ?? first.quietest ?? 0) < DRAFTED * field.spacing;
-  const regularity = assemble({ field, polars, lattices, runs, copies, folded, drafted });
+  const steadiest = known ?? first.quietest ?? mirror?.sigma ?? 0;
+  const drafted = Math.min(steadiest, mirror?.sigma ?? Infinity) < DRAFTED * field.spacing;
+  const regularity = assemble({ field, polars, lattices, runs, copies, folded, mirror, drafted });
   progress('true', 1);
   return regularity;
 }

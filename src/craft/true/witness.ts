@@ -1,6 +1,8 @@
-import { length, type Point } from '#base/geometry/point.ts';
+import { mirrored } from '#base/fit/symmetry.ts';
+import { distance, length, type Point } from '#base/geometry/point.ts';
 import { type Motion, movedBy } from './copies.ts';
 import { type Field, pinsWithin } from './field.ts';
+import type { TrueMirror } from './mirror.ts';
 import type { Copies } from './repeats.ts';
 
 /** What the other copies of a place say: in how many a pin stands there, and in how many none does. */
@@ -13,20 +15,29 @@ export interface Witness {
 export type Ask = (place: Point, reach: number, counts?: (pin: number) => boolean) => Witness;
 
 /** Asks the copies of a pattern about places in it. */
-export function witnesses(field: Field, copies: readonly Copies[]): Ask {
+export function witnesses(field: Field, copies: readonly Copies[], mirror: TrueMirror | null): Ask {
   const motions = copies.map(({ motion }) => ({ motion, inside: inside(field, motion) }));
   return (place, reach, counts = () => true) => {
     let [yes, no] = [0, 0];
+    const hear = (there: Point): void => {
+      const pins = pinsWithin(field, there, reach);
+      if (pins.length === 0) no++;
+      else if (pins.some(counts)) yes++;
+    };
     for (const { motion, inside: isInside } of motions) {
       // Beyond its ends a pattern lacks nothing.
       if (!isInside(place, END * field.spacing)) continue;
       for (const times of timesOf(motion)) {
         const there = movedBy(motion, times, place);
         if (!isInside(there, 0)) continue;
-        const pins = pinsWithin(field, there, reach);
-        if (pins.length === 0) no++;
-        else if (pins.some(counts)) yes++;
+        hear(there);
       }
+    }
+    // A mirror has but one copy of a place: it is asked where no others are.
+    if (mirror !== null && yes + no === 0) {
+      const image = mirrored(mirror, place);
+      // On the line a place is its own image, and says nothing.
+      if (distance(image, place) > 2 * reach) hear(image);
     }
     return { yes, no };
   };
