@@ -11,18 +11,24 @@ export interface Witness {
   readonly no: number;
 }
 
-/** Asks about a place; where `counts` is given, only such pins speak for it, and other pins there say nothing. */
+/**
+ * Asks about a place. Where `counts` is given, only such pins speak for it, other pins there say nothing, and nor do
+ * copies with far fewer pins round about.
+ */
 export type Ask = (place: Point, reach: number, counts?: (pin: number) => boolean) => Witness;
 
 /** Asks the copies of a pattern about places in it. */
 export function witnesses(field: Field, copies: readonly Copies[], mirror: TrueMirror | null): Ask {
   const motions = copies.map(({ motion }) => ({ motion, inside: inside(field, motion) }));
-  return (place, reach, counts = () => true) => {
+  return (place, reach, counts) => {
     let [yes, no] = [0, 0];
+    const crowd = (at: Point): number => pinsWithin(field, at, ROUND_ABOUT * reach).length;
+    const isLike = (there: Point): boolean => counts === undefined || crowd(there) >= ALIKE * crowd(place);
     const hear = (there: Point): void => {
       const pins = pinsWithin(field, there, reach);
-      if (pins.length === 0) no++;
-      else if (pins.some(counts)) yes++;
+      if (pins.some(counts ?? (() => true))) yes++;
+      // Of a place in whole ground, a copy that lies in an opening says nothing.
+      else if (pins.length === 0 && isLike(there)) no++;
     };
     for (const { motion, inside: isInside } of motions) {
       // Beyond its ends a pattern lacks nothing.
@@ -42,6 +48,10 @@ export function witnesses(field: Field, copies: readonly Copies[], mirror: TrueM
     return { yes, no };
   };
 }
+
+/** How far round a place is looked, in parts of the reach, and the share of its pins that a copy must have there too. */
+const ROUND_ABOUT = 4;
+const ALIKE = 0.6;
 
 /** A place on the last row may lie this part of the spacing beyond the last pin. */
 const END = 0.15;
