@@ -1,14 +1,4 @@
-import { spawnSync } from 'node:child_process';
-import type { PixelPoint } from '#base/geometry/point.ts';
-import type { GreyPicture } from '#base/picture/grey.ts';
-
-/** Finds blobs in a raw grey file; the time is that of the detector alone on one thread, the best of `rounds`. */
-export type LightPeer = (
-  file: string,
-  size: Pick<GreyPicture, 'width' | 'height'>,
-  pixelsPerMm: number,
-  rounds: number,
-) => { readonly places: readonly PixelPoint[]; readonly ms: number };
+import { opencvPeer, type Peer } from './opencv.ts';
 
 /** Set as somebody would who knows that the holes are light, and 0.35 to 1 mm wide at this scale. */
 const SCRIPT = `
@@ -34,14 +24,5 @@ for _ in range(rounds):
 print(json.dumps({'places': [{'column': k.pt[0], 'row': k.pt[1]} for k in found], 'ms': best * 1000}))
 `;
 
-/** The blob detector of OpenCV, or null where Debian's python3-opencv is not installed. */
-export function lightBlobDetector(): LightPeer | null {
-  const python = '/usr/bin/python3';
-  if (spawnSync(python, ['-c', 'import cv2, numpy']).status !== 0) return null;
-  return (file, { width, height }, pixelsPerMm, rounds) => {
-    const args = ['-c', SCRIPT, file, String(width), String(height), String(pixelsPerMm), String(rounds)];
-    const run = spawnSync(python, args, { encoding: 'utf8', maxBuffer: 64e6 });
-    if (run.status !== 0) throw new Error(run.stderr);
-    return JSON.parse(run.stdout);
-  };
-}
+/** The blob detector of OpenCV, or null where it is not installed. */
+export const lightBlobDetector = (): Peer | null => opencvPeer(SCRIPT);

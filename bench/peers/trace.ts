@@ -1,14 +1,4 @@
-import { spawnSync } from 'node:child_process';
-import type { PixelPoint } from '#base/geometry/point.ts';
-import type { GreyPicture } from '#base/picture/grey.ts';
-
-/** Finds blobs in a raw grey file; the time is that of the detector alone, the best of `rounds`. */
-export type Peer = (
-  file: string,
-  size: Pick<GreyPicture, 'width' | 'height'>,
-  dot: number,
-  rounds: number,
-) => { readonly places: readonly PixelPoint[]; readonly ms: number };
+import { opencvPeer, type Peer } from './opencv.ts';
 
 /**
  * Tuned over many settings on scans of patterns for the best mean agreement, and told the size of the page's dots: thin
@@ -39,14 +29,5 @@ for _ in range(rounds):
 print(json.dumps({'places': [{'column': k.pt[0], 'row': k.pt[1]} for k in found], 'ms': best * 1000}))
 `;
 
-/** The blob detector of OpenCV, or null where Debian's python3-opencv is not installed. */
-export function blobDetector(): Peer | null {
-  const python = '/usr/bin/python3';
-  if (spawnSync(python, ['-c', 'import cv2, numpy']).status !== 0) return null;
-  return (file, { width, height }, dot, rounds) => {
-    const args = ['-c', SCRIPT, file, String(width), String(height), String(dot), String(rounds)];
-    const run = spawnSync(python, args, { encoding: 'utf8', maxBuffer: 64e6 });
-    if (run.status !== 0) throw new Error(run.stderr);
-    return JSON.parse(run.stdout);
-  };
-}
+/** The blob detector of OpenCV, or null where it is not installed. */
+export const blobDetector = (): Peer | null => opencvPeer(SCRIPT);

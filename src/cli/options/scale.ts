@@ -1,3 +1,4 @@
+import type { Command } from 'commander';
 import type { ScaleGiven } from '#jobs/trace/scale.ts';
 import { Refused } from '../outcome/refused.ts';
 import { badOption } from './bad-option.ts';
@@ -9,6 +10,19 @@ export interface ScaleFlags {
   readonly span?: ScaleGiven;
 }
 
+export const addScaleOptions = (command: Command): Command =>
+  command
+    .option(
+      '--dpi <number>',
+      'the dots an inch at which it was scanned, where the file does not say it rightly',
+      dpi,
+    )
+    .option(
+      '--span <x1,y1,x2,y2=mm>',
+      'two places in the picture, in dots, and the distance you measured between them',
+      span,
+    );
+
 /** `--dpi 300`: dots an inch. */
 export function dpi(text: string): number {
   const number = /^\d+([.,]\d+)?$/.test(text.trim()) ? Number.parseFloat(text.replace(',', '.')) : Number.NaN;
@@ -17,7 +31,7 @@ export function dpi(text: string): number {
 }
 
 /** `--span 120,80,2010,95=160`: two places in the picture, in dots from its top left, and their true distance. */
-export function span(text: string): ScaleGiven {
+function span(text: string): ScaleGiven {
   const [places = '', size = ''] = text.split(/=(.*)/s);
   const numbers = places.split(/[,;\s]+/).filter((part) => part !== '');
   const [x1, y1, x2, y2] = numbers.map((part) => (/^-?\d+(\.\d+)?$/.test(part) ? Number(part) : Number.NaN));

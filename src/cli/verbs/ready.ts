@@ -16,7 +16,7 @@ import { writeStandard } from '../files/write.ts';
 import { type AboutFlags, addAboutOptions, nameFromFile, saidOf } from '../options/about.ts';
 import { needed } from '../options/needed.ts';
 import { oneOf, paper } from '../options/print.ts';
-import { dpi, type ScaleFlags, scaleGiven, span } from '../options/scale.ts';
+import { addScaleOptions, type ScaleFlags, scaleGiven } from '../options/scale.ts';
 import { sure } from '../options/sure.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
@@ -65,19 +65,10 @@ export const addReady: AddVerb = (pinlight, leave) => {
       oneOf('--markings', ['drawn', 'paper']),
       'paper',
     )
-    .option(
-      '--dpi <number>',
-      'the dots an inch at which it was scanned, where the file does not say it rightly',
-      dpi,
-    )
-    .option(
-      '--span <x1,y1,x2,y2=mm>',
-      'two places in the picture, in dots, and the distance you measured between them',
-      span,
-    )
+
     .option('--sure <share>', 'leave out marks found with less confidence than this, 0 to 1', sure, SURE)
     .option('--json', 'for machines: what was made, as docs/schema/ready.schema.json describes');
-  addAboutOptions(verb).action(async (name: string, flags: ReadyFlags) => {
+  addAboutOptions(addScaleOptions(verb)).action(async (name: string, flags: ReadyFlags) => {
     const output = needed('-o', flags.output, 'a folder, to say where everything goes');
     await refuseForeign(resolve(output), output);
     const line = progressLine();

@@ -5,7 +5,7 @@ import { readInput } from '../files/read.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
 import { type AboutFlags, addAboutOptions, nameFromFile, saidOf } from '../options/about.ts';
 import { outputOf } from '../options/needed.ts';
-import { dpi, type ScaleFlags, scaleGiven, span } from '../options/scale.ts';
+import { addScaleOptions, type ScaleFlags, scaleGiven } from '../options/scale.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
 import { readPicture } from '../picture/read.ts';
@@ -35,18 +35,8 @@ export const addTrace: AddVerb = (pinlight, leave) => {
     .option(
       '--json',
       'for machines: every mark that may be a pin, as docs/schema/trace.schema.json describes',
-    )
-    .option(
-      '--dpi <number>',
-      'the dots an inch at which it was scanned, where the file does not say it rightly',
-      dpi,
-    )
-    .option(
-      '--span <x1,y1,x2,y2=mm>',
-      'two places in the picture, in dots, and the distance you measured between them',
-      span,
     );
-  addAboutOptions(verb).action(async (name: string, flags: TraceFlags) => {
+  addAboutOptions(addScaleOptions(verb)).action(async (name: string, flags: TraceFlags) => {
     const output = outputOf(flags);
     const given = scaleGiven(flags);
     const picture = orRefuse(await readPicture(await readInput(name), name), name);
