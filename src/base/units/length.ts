@@ -1,10 +1,9 @@
 /**
  * The only home of inches, points and pixels. Everything else in the program is millimetres.
- * International inch of 1959: exactly 25.4 mm; PostScript point: 1/72 inch; CSS pixel: 1/96 inch (CSS Values 3).
+ * International inch of 1959: exactly 25.4 mm; PostScript point: 1/72 inch.
  */
 export const MM_PER_INCH = 25.4;
 export const MM_PER_POINT = MM_PER_INCH / 72;
-export const MM_PER_CSS_PIXEL = MM_PER_INCH / 96;
 
 export const mmToPoints = (mm: number): number => mm / MM_PER_POINT;
 

@@ -1,5 +1,5 @@
 import ExifReader from 'exifreader';
-import { MM_PER_INCH } from '#base/units/length.ts';
+import { dotsPerCmToDpi, pixelsPerMetreToDpi } from '#base/units/density.ts';
 
 /** One statement of scale found in a file: dots an inch across and down the stored picture. */
 export interface Density {
@@ -61,7 +61,7 @@ function headersOf(bytes: Uint8Array): Headers | null {
 }
 
 /** What one stated dot counts in dots an inch, by JFIF's unit: 1 an inch, 2 a centimetre. */
-const DOTS_AN_INCH: Readonly<Record<number, number>> = { 1: 1, 2: MM_PER_INCH / 10 };
+const DOTS_AN_INCH: Readonly<Record<number, number>> = { 1: 1, 2: dotsPerCmToDpi(1) };
 
 function jfifDensity(jfif: Group | undefined): Density | null {
   const factor = DOTS_AN_INCH[numberIn(jfif?.['Resolution Unit']) ?? 0];
@@ -75,7 +75,7 @@ function exifDensity(exif: Group | undefined): Density | null {
 }
 
 function pngDensity(png: Group | undefined): Density | null {
-  const factor = numberIn(png?.['Pixel Units']) === 1 ? MM_PER_INCH / 1000 : undefined;
+  const factor = numberIn(png?.['Pixel Units']) === 1 ? pixelsPerMetreToDpi(1) : undefined;
   return density(png?.['Pixels Per Unit X'], png?.['Pixels Per Unit Y'], factor);
 }
 

@@ -1,9 +1,9 @@
-import { type Camera, fromPixel } from '#base/fit/camera.ts';
+import type { Camera } from '#base/fit/camera.ts';
 import { boxOf } from '#base/geometry/box.ts';
 import { NearestGrid } from '#base/geometry/nearest-grid.ts';
 import { distance, type Point } from '#base/geometry/point.ts';
 import { type Random, seededRandom } from '#base/random.ts';
-import { grow, type Pair, type PictureSize, pixelOf, settle } from './grow.ts';
+import { grow, type Pair, type PictureSize, settle } from './grow.ts';
 import { around, type Neighbourhood, neighbourhoodOf } from './neighbours.ts';
 import { otherWays, type Way } from './other-ways.ts';
 import { CROWD, type Guess, guessesAt, NEIGHBOURS, type Target } from './seek.ts';
@@ -158,8 +158,3 @@ function seedsIn(spots: Neighbourhood, random: Random): number[] {
   }
   return seeds;
 }
-
-export const readerOf = (camera: Camera): ((place: Point) => Point) => {
-  const read = fromPixel(camera);
-  return (place) => read(pixelOf(place));
-};

@@ -89,8 +89,6 @@ export function undoChange(change: Change): Change {
   return result as Change;
 }
 
-export const changesNothing = (change: Change): boolean => Object.keys(change).length === 0;
-
 /** Where a change does not fit a pattern: the list with the record's id or place, or the part. */
 export type Misfit =
   | { readonly kind: 'misfit'; readonly at: (typeof LISTS)[number]; readonly record: string }
