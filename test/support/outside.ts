@@ -40,7 +40,10 @@ export function describeWith(needs: readonly (Tool | DataSet)[], title: string, 
     test(why, () => {
       throw new Error(`Not on this machine: ${missing.join(', ')}`);
     });
-  } else describe.skip(why, body);
+  } else {
+    // The body of a skipped group is run to collect its tests, and would read what is not there.
+    test.skip(why, () => {});
+  }
 }
 
 /** The path of one file of a published data set. */
