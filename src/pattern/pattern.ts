@@ -1,5 +1,6 @@
 import type { Affine } from '#base/geometry/affine.ts';
 import type { Point } from '#base/geometry/point.ts';
+import type { Recipe } from './recipe/recipe.ts';
 
 /**
  * A lace pattern: what it is, not how it is drawn. A plain JSON-able value that is never changed in place;
@@ -20,6 +21,8 @@ export interface Pattern {
   readonly sheet?: SheetFrame;
   readonly scale: Scale;
   readonly paper?: PaperPicture;
+  /** From which figures it was drafted; absent where it was traced or drawn by hand. */
+  readonly recipe?: Recipe;
 }
 
 /** Who made the pattern, where it comes from, and what may be done with it. Printed on every sheet. */

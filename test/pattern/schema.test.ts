@@ -32,6 +32,7 @@ test('the types and the schema know the same fields', () => {
       toPattern: { a: 1, b: 0, c: 0, d: 1, e: 0, f: 0 },
       stood: {},
     },
+    recipe: { kind: 'strip', spacing: 5, angle: 45, repeats: 4, length: 6, width: 9, ground: 'plain' },
   };
   const fields = Object.keys(fileSchema.shape).filter((key) => key !== 'format' && key !== 'version');
   expect(fields.sort()).toEqual(Object.keys(asFile(pattern)).sort());

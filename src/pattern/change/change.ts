@@ -18,6 +18,7 @@ export interface Change {
   readonly sheet?: PartChange<'sheet'>;
   readonly scale?: PartChange<'scale'>;
   readonly paper?: PartChange<'paper'>;
+  readonly recipe?: PartChange<'recipe'>;
 }
 
 /**
@@ -49,7 +50,7 @@ export interface Identified {
 }
 
 export const LISTS = ['pins', 'runs', 'marks', 'areas'] as const;
-export const PARTS = ['unit', 'about', 'repeat', 'sizes', 'sheet', 'scale', 'paper'] as const;
+export const PARTS = ['unit', 'about', 'repeat', 'sizes', 'sheet', 'scale', 'paper', 'recipe'] as const;
 export type PartName = (typeof PARTS)[number];
 
 /**

@@ -16,6 +16,7 @@ import {
 import { parsePaper, parsePart } from '../file/shape.ts';
 import { newerVersion } from '../file/upgrades.ts';
 import { parseJson } from '../json/parse.ts';
+import { recipeSchema } from '../recipe/recipe.ts';
 import type { PatternTrouble } from '../trouble.ts';
 import { type Change, LISTS, PARTS, type PartName } from './change.ts';
 
@@ -80,6 +81,7 @@ const parts: Readonly<Record<PartName, z.ZodType>> = {
   sheet: sheetSchema.nullable(),
   scale: scaleSchema,
   paper: z.null(),
+  recipe: recipeSchema.nullable(),
 };
 
 /** A record of a change always bears its id. */
@@ -115,4 +117,5 @@ const shellSchema = z.strictObject({
   sheet: pair,
   scale: pair,
   paper: pair,
+  recipe: pair,
 });

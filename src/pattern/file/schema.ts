@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { recipeSchema } from '../recipe/recipe.ts';
 import {
   MAX_AREAS,
   MAX_COORDINATE,
@@ -16,7 +17,7 @@ import {
 } from './limits.ts';
 
 /**
- * The shape of a pattern file, version 1. What a shape cannot say (ids used once, references that resolve) is
+ * The shape of a pattern file of the present version. What a shape cannot say (ids used once, references that resolve) is
  * checked in `references.ts`. The published JSON Schema is written from this.
  */
 
@@ -24,7 +25,7 @@ import {
 export const FORMAT = 'pinlight-pattern';
 
 /** The version that this program writes, and the newest that it reads. */
-export const VERSION = 1;
+export const VERSION = 2;
 
 const coordinate = z.number().min(-MAX_COORDINATE).max(MAX_COORDINATE);
 const measure = z.number().min(MIN_LENGTH).max(MAX_COORDINATE);
@@ -192,7 +193,7 @@ export const paperSchema = z.strictObject({
     .describe('Where each pin stood on the paper before it was straightened, by pin id.'),
 });
 
-/** A file of version 1. `format` and `version` may be left out of a file written by hand. */
+/** A file of the present version. `format` and `version` may be left out of a file written by hand. */
 export const fileSchema = z
   .strictObject({
     format: z.literal(FORMAT).exactOptional(),
@@ -210,6 +211,7 @@ export const fileSchema = z
     sheet: sheetSchema.exactOptional().describe('Frame of the sheet, from its origin.'),
     scale: scaleSchema.default({ from: 'none' }).describe('How the size of the pattern is known.'),
     paper: paperSchema.exactOptional().describe("The paper's own picture, and how it lies under the pins."),
+    recipe: recipeSchema.exactOptional().describe('From which figures the pattern was drafted.'),
   })
   .meta({ title: 'Pinlight pattern' });
 

@@ -8,7 +8,7 @@ export type JsonObject = { readonly [key: string]: unknown };
  * How files grow up: `upgrades[n]` makes a file of version n into one of version n + 1, on plain JSON that has not
  * been checked yet. A new version adds a function at the end; none is ever changed.
  */
-export const upgrades: readonly ((file: JsonObject) => JsonObject)[] = [markVersion1];
+export const upgrades: readonly ((file: JsonObject) => JsonObject)[] = [markVersion1, markVersion2];
 
 /** A parsed file brought to the present version, or why it cannot be. */
 export function upgrade(file: unknown): Result<JsonObject, PatternTrouble> {
@@ -34,6 +34,11 @@ export function newerVersion(file: unknown, newest: number): number | null {
 /** Version 0 is the bare file without a mark, as a person or another program writes it by hand. */
 function markVersion1(file: JsonObject): JsonObject {
   return { ...file, format: FORMAT, version: 1 };
+}
+
+/** Version 2 brought the recipe, which a file of version 1 lacks. */
+function markVersion2(file: JsonObject): JsonObject {
+  return { ...file, version: 2 };
 }
 
 export const isObject = (value: unknown): value is JsonObject =>
