@@ -36,7 +36,13 @@ test('what is said of opening and saving again holds', () => {
 });
 
 test('every field of the schema is on the page', () => {
-  const schema = readFileSync(new URL('../../docs/schema/pattern.schema.json', import.meta.url), 'utf8');
+  const published = readFileSync(new URL('../../docs/schema/pattern.schema.json', import.meta.url), 'utf8');
+  // The figures of recipes are described in their own schema.
+  const schema = JSON.stringify(
+    JSON.parse(published, (key, part) => (key === 'recipe' ? {} : part)),
+    null,
+    1,
+  );
   const names = new Set([...schema.matchAll(/"([A-Za-z0-9]+)": \{/g)].map((match) => match[1]!));
   for (const word of ['properties', 'items', 'additionalProperties', 'propertyNames', 'default', 'toPattern'])
     names.delete(word);

@@ -108,7 +108,7 @@ describe('Ajv and the reader agree', () => {
     ['{}', false],
     ['{"pins":[{"x":1}]}', false],
     ['{"pins":[],"format":"recipe"}', false],
-    ['{"pins":[],"version":2}', false],
+    ['{"pins":[],"version":3}', false],
     ['{"pins":[],"__proto__":1}', false],
     ['[]', false],
     ['null', false],

@@ -62,7 +62,7 @@ describe('each trouble is named with its place', () => {
     [
       'newer',
       { format: 'pinlight-pattern', version: 9, news: 1 },
-      { kind: 'newer-version', version: 9, newest: 1 },
+      { kind: 'newer-version', version: 9, newest: 2 },
     ],
     ['version of no kind', { version: 'two', pins }, { kind: 'unknown-version', version: '"two"' }],
     ['version 0 said out loud', { version: 0, pins }, { kind: 'unknown-version', version: '0' }],

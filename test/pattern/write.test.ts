@@ -23,7 +23,7 @@ test('a small file, letter by letter', () => {
     [
       '{',
       '"format":"pinlight-pattern",',
-      '"version":1,',
+      '"version":2,',
       '"unit":"mm",',
       '"pins":[',
       '{"id":"p1","x":12.5,"y":30}',
@@ -45,6 +45,20 @@ test('the order in which a program made the keys does not show', () => {
 test('numbers are rounded to 0.001', () => {
   const text = writePattern({ ...small, pins: [{ id: 'p1', x: 1 / 3, y: -0.0001, confidence: 2 / 3 }] });
   expect(text).toContain('{"id":"p1","x":0.333,"y":0,"confidence":0.667}');
+});
+
+test('the figures of a recipe keep all their digits', () => {
+  const recipe = {
+    kind: 'strip',
+    spacing: 25.4 / 6,
+    angle: 52.123456,
+    repeats: 1,
+    length: 2,
+    width: 4,
+    ground: 'plain',
+  } as const;
+  const read = readPattern(writePattern({ ...small, recipe }));
+  expect(read.ok && read.value.recipe).toEqual(recipe);
 });
 
 test('what could not be read again is not written', () => {

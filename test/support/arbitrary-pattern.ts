@@ -120,6 +120,15 @@ function arbitraryRest(pins: readonly string[], fine: boolean): fc.Arbitrary<Res
         toPattern: fc.constant({ a: 0.084666667, b: 0.0001, c: -0.0001, d: 0.084666667, e: 0, f: -12.5 }),
         stood: fc.dictionary(pin, point, { noNullPrototype: true }),
       }),
+      recipe: fc.record({
+        kind: fc.constant('strip'),
+        spacing: fc.double({ min: 0.1, max: 100, noNaN: true }),
+        angle: fc.double({ min: 30, max: 75, noNaN: true }),
+        repeats: fc.integer({ min: 1, max: 100 }),
+        length: fc.integer({ min: 1, max: 100 }),
+        width: fc.integer({ min: 1, max: 100 }),
+        ground: fc.constantFrom('plain', 'rose'),
+      }),
     },
     { requiredKeys: ['unit', 'about', 'runs', 'marks', 'areas', 'sizes', 'scale'] },
   );

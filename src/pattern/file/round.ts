@@ -3,9 +3,12 @@ import type { Pattern } from '../pattern.ts';
 /**
  * The pattern as a file carries it: lengths and confidences to 0.001, dots an inch to 0.000001, the four factors of
  * the paper's map to 0.000000001 (its pixels are many, and each may err by no more than a file's length may).
- * Rounding twice is the same as rounding once.
+ * Rounding twice is the same as rounding once. A recipe keeps all digits of its figures: a pattern is remade from them.
  */
-export const roundPattern = (pattern: Pattern): Pattern => rounded(pattern, 1e3) as Pattern;
+export const roundPattern = ({ recipe, ...pattern }: Pattern): Pattern => ({
+  ...(rounded(pattern, 1e3) as Pattern),
+  ...(recipe && { recipe }),
+});
 
 const FINER: ReadonlyMap<string, number> = new Map([
   ['dpi', 1e6],
