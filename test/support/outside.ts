@@ -14,7 +14,9 @@ type Tool =
   | 'gerbv'
   | 'paperconf'
   | 'unzip'
-  | 'ezdxf';
+  | 'ezdxf'
+  | 'units'
+  | 'pint-convert';
 type DataSet =
   | 'dot-sheets'
   | 'png-suite'
