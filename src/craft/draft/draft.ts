@@ -1,6 +1,7 @@
 import { done, failed, type Result } from '#base/result.ts';
 import type { About, Pattern } from '#pattern/pattern.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
+import { draftRing } from './ring/ring.ts';
 import { draftStrip } from './strip/strip.ts';
 import type { DraftTrouble } from './trouble.ts';
 
@@ -17,5 +18,7 @@ function draftKind(recipe: Recipe): Result<Pattern, DraftTrouble> {
   switch (recipe.kind) {
     case 'strip':
       return draftStrip(recipe);
+    case 'ring':
+      return draftRing(recipe);
   }
 }

@@ -1,0 +1,81 @@
+import type { Point } from '#base/geometry/point.ts';
+import { mapAnchors } from '#pattern/anchors.ts';
+import type { Anchor, Area, Mark, Pattern, Pin, Run } from '#pattern/pattern.ts';
+import type { Bend } from './bend.ts';
+
+/**
+ * A drafted strip with every place bent. Where `closedAfter` is given the strip's end meets its start: places that
+ * many mm farther along are the same, pins that meet become one, and runs that come back to their first pin are closed.
+ */
+export function curl(strip: Pattern, bend: Bend, closedAfter: number | null): Pattern {
+  const { kept, idOf } = mergedPins(strip.pins, closedAfter);
+  const flat = new Map(strip.pins.map((pin): [string, Point] => [pin.id, pin]));
+  const anchor = (given: Anchor): Anchor =>
+    'pin' in given ? { pin: idOf.get(given.pin) ?? given.pin } : bend.place(given);
+  const bent = (mark: Mark): Mark => {
+    const moved = mapAnchors(mark, anchor);
+    return moved.kind === 'text' && mark.kind === 'text'
+      ? { ...moved, height: mark.height * bend.growth(flatPlace(flat, mark.at)) }
+      : moved;
+  };
+  const { repeat: _, ...rest } = strip;
+  return {
+    ...rest,
+    pins: kept.map((pin) => ({ ...pin, ...bend.place(pin) })),
+    runs: strip.runs.map((run) => bentRun(run, flat, idOf)),
+    marks: withoutTwins(strip.marks.map(bent)),
+    areas: strip.areas.map((area): Area => ({ ...area, outline: area.outline.map(anchor) })),
+  };
+}
+
+/** Pins that meet when the strip is closed are one: the first of them, whose name the others take. */
+function mergedPins(
+  pins: readonly Pin[],
+  closedAfter: number | null,
+): { kept: readonly Pin[]; idOf: ReadonlyMap<string, string> } {
+  const idOf = new Map<string, string>();
+  if (closedAfter === null) return { kept: pins, idOf };
+  const ends = new Map<string, string>();
+  const kept = pins.filter((pin) => {
+    const along = pin.y - closedAfter * Math.floor(pin.y / closedAfter + MEETING / closedAfter);
+    const place = `${Math.round(pin.x / MEETING)}/${Math.round(along / MEETING)}`;
+    const first = ends.get(place);
+    if (first !== undefined) idOf.set(pin.id, first);
+    else ends.set(place, pin.id);
+    return first === undefined;
+  });
+  return { kept, idOf };
+}
+
+/** Places within this of each other, mm, are the same: far above rounding, far below any pin. */
+const MEETING = 1e-6;
+
+function bentRun(run: Run, flat: ReadonlyMap<string, Point>, idOf: ReadonlyMap<string, string>): Run {
+  const pins = run.pins.map((id) => idOf.get(id) ?? id);
+  const comesBack = !run.closed && pins.length > 3 && pins[0] === pins.at(-1);
+  const { x, y } = flat.get(run.pins[0]!)!;
+  const isAlong = run.pins.every((id) => Math.abs(flat.get(id)!.x - x) < MEETING);
+  const isAcross = run.pins.every((id) => Math.abs(flat.get(id)!.y - y) < MEETING);
+  return {
+    ...run,
+    pins: comesBack ? pins.slice(0, -1) : pins,
+    closed: run.closed || comesBack,
+    shape: isAcross ? run.shape : 'curve',
+    // Only pins in a row round the centre grow alike.
+    even: run.even && isAlong,
+  };
+}
+
+const flatPlace = (flat: ReadonlyMap<string, Point>, anchor: Anchor): Point =>
+  'pin' in anchor ? flat.get(anchor.pin)! : anchor;
+
+/** Marks of the strip's two ends that fell on each other are one. */
+function withoutTwins(marks: readonly Mark[]): Mark[] {
+  const seen = new Set<string>();
+  return marks.filter(({ id: _, ...mark }) => {
+    const key = JSON.stringify(mark);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
