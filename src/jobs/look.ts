@@ -2,7 +2,7 @@ import type { Progress } from '#base/progress.ts';
 import type { Finding } from '#craft/look/finding.ts';
 import { lookOver } from '#craft/look/look-over.ts';
 import { defaultLookOptions, type LookOptions } from '#craft/look/options.ts';
-import { findRegularity } from '#craft/true/index.ts';
+import { findRegularity, roundsOf } from '#craft/true/index.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Regularity } from '#pattern/structure.ts';
 
@@ -13,7 +13,7 @@ export interface Looked {
 
 /** Looks a pattern over with every rule; the regularity of its pins is found once, here. */
 export function look(pattern: Pattern, progress: Progress, options: Partial<LookOptions> = {}): Looked {
-  const regularity = findRegularity(pattern.pins, { progress });
+  const regularity = findRegularity(pattern.pins, { rounds: roundsOf(pattern), progress });
   const findings = lookOver({ pattern, regularity, options: { ...defaultLookOptions, ...options } });
   return { findings, regularity };
 }

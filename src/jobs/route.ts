@@ -3,7 +3,7 @@ import { done, failed, type Result } from '#base/result.ts';
 import { type HandEffort, type HandPace, handEffort, usualPace } from '#craft/route/effort.ts';
 import { handOrder } from '#craft/route/hand.ts';
 import { type MachineOrder, machineOrder } from '#craft/route/machine/order.ts';
-import { findRegularity } from '#craft/true/index.ts';
+import { findRegularity, roundsOf } from '#craft/true/index.ts';
 import type { PrickingOrder } from '#pattern/order.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { RouteTrouble } from './trouble.ts';
@@ -23,7 +23,7 @@ export interface MachineRoute extends MachineOrder {
 
 /** In which order a hand pricks the holes. */
 export function routeByHand(pattern: Pattern, progress: Progress): HandRoute {
-  const order = handOrder(pattern, findRegularity(pattern.pins, { progress }));
+  const order = handOrder(pattern, findRegularity(pattern.pins, { rounds: roundsOf(pattern), progress }));
   return { by: 'hand', order, effort: handEffort(order), pace: usualPace };
 }
 

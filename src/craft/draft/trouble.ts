@@ -25,8 +25,11 @@ export type DraftWhy =
   | 'bend-too-tight'
   | 'crosses-too-tightly';
 
-/** Pins nearer than this cannot both stand: no pin is so fine (common practice, no source). */
-export const LEAST_SPACING = 0.5;
+/**
+ * Pins nearer than this are not drafted, mm: the usual hole of 0.5 mm and 0.25 mm of card that has to stand beside it,
+ * so that two neighbours do not tear into one (common practice, no source).
+ */
+export const LEAST_SPACING = 0.75;
 
 /** More pins than a pattern file takes are not drafted. */
 export const MOST_PINS = 1_000_000;

@@ -11,3 +11,4 @@ export {
   takeParts,
 } from './proposal.ts';
 export { findRegularity, type RegularityOptions } from './regularity.ts';
+export { roundsOf } from './rounds.ts';

@@ -21,7 +21,8 @@ export const polarKey = ({ sectors }: PolarFrame, ring: number, sector: number):
 
 /** Lays rings through the pins round a guessed centre and refits them together; null where too few pins agree. */
 export function growPolar(field: Field, seed: PolarSeed, candidates: readonly number[]): GrownPolar | null {
-  let state = firstRings(field, seed, candidates);
+  const seen = sectorsSeen(field, seed, candidates);
+  let state = firstRings(field, seed, candidates, seen);
   if (state === null || state.frame.radii.length > MOST_RINGS) return null;
   let sigma = 0;
   let tolerance = 0;
@@ -30,7 +31,7 @@ export function growPolar(field: Field, seed: PolarSeed, candidates: readonly nu
     tolerance = round === 0 ? 0.35 * arc : Math.max(TIGHT * sigma, ROUNDING * arc);
     const nodes = assign(field, state, candidates, tolerance);
     const strict = round > 0;
-    state = keepRings(state, goodRings(field, state, candidates, nodes, tolerance, strict));
+    state = keepRings(state, goodRings(field, state, candidates, nodes, tolerance, seen, strict));
     const linked = dropLonely(state, assign(field, state, candidates, tolerance));
     const held = new Set([...linked.values()].map(([ring]) => ring));
     state = keepRings(state, (ring) => held.has(ring));
@@ -72,6 +73,16 @@ const LEAST_FULL = 0.24;
 /** Where fewer of the pins round the centre stand on the rings, there is no polar lattice. */
 const LEAST_SHARE = 0.35;
 
+/** How many of the sectors hold any pin: all of them in a mat, few in a collar or a fan. */
+function sectorsSeen(field: Field, { centre, sectors }: PolarSeed, candidates: readonly number[]): number {
+  const held = candidates.map((pin) => {
+    const { x, y } = field.pins[pin]!;
+    const sector = Math.round((Math.atan2(y - centre.y, x - centre.x) * sectors) / (2 * Math.PI));
+    return (sector + sectors) % sectors;
+  });
+  return new Set(held).size;
+}
+
 interface Rings {
   readonly frame: PolarFrame;
   readonly halves: readonly (0 | 1)[];
@@ -81,6 +92,7 @@ function firstRings(
   field: Field,
   { centre, sectors }: PolarSeed,
   candidates: readonly number[],
+  seen: number,
 ): Rings | null {
   const pins = candidates.map((pin) => field.pins[pin]!);
   const { share, phase } = halfSectorPhase(pins, centre, sectors);
@@ -92,7 +104,7 @@ function firstRings(
       const turn = (sectors * Math.atan2(y - centre.y, x - centre.x)) / (2 * Math.PI) - phase - half / 2;
       return Math.abs(turn - Math.round(turn)) < 0.25 ? [radius] : [];
     });
-    for (const radius of crowdedRadii(radii, sectors, 0.22 * field.spacing)) rings.push({ radius, half });
+    for (const radius of crowdedRadii(radii, seen, 0.22 * field.spacing)) rings.push({ radius, half });
   }
   rings.sort((p, q) => p.radius - q.radius);
   const frame = {
@@ -196,6 +208,7 @@ function goodRings(
   candidates: readonly number[],
   nodes: ReadonlyMap<number, readonly [number, number]>,
   tolerance: number,
+  seen: number,
   strict: boolean,
 ): (ring: number) => boolean {
   const members = frame.radii.map(() => 0);
@@ -220,7 +233,7 @@ function goodRings(
   }
   return (ring) => {
     const count = members[ring]!;
-    if (count < Math.max(LEAST_IN_RING, LEAST_FULL * frame.sectors)) return false;
+    if (count < Math.max(LEAST_IN_RING, LEAST_FULL * seen)) return false;
     if (!strict) return true;
     // Spread evenly within reach, squares along the ring would average a quarter of the reach's square.
     return (

@@ -1,12 +1,21 @@
 import type { Point } from '#base/geometry/point.ts';
 import { type Field, pinsWithin } from './field.ts';
 import { type GrownPolar, growPolar } from './polar-grow.ts';
-import { seedPolar } from './polar-seed.ts';
+import { type PolarSeed, seedPolar } from './polar-seed.ts';
 
-/** The polar lattices of a pattern: in each piece of it that hangs together one is sought round its middle. */
-export function findPolars(field: Field, isFree: (pin: number) => boolean): GrownPolar[] {
+/**
+ * The polar lattices of a pattern: in each piece of it that hangs together one is sought, round the centres that are
+ * known and else round the piece's middle.
+ */
+export function findPolars(
+  field: Field,
+  isFree: (pin: number) => boolean,
+  known: readonly PolarSeed[],
+): GrownPolar[] {
   return pieces(field, isFree).flatMap((pins) => {
     if (pins.length < LEAST_PIECE) return [];
+    const best = known.flatMap((seed) => growPolar(field, seed, pins) ?? []).sort(byMembers)[0];
+    if (best !== undefined) return [best];
     const seed = seedPolar(
       pins.map((pin) => field.pins[pin]!),
       middleOf(field, pins),
@@ -16,6 +25,8 @@ export function findPolars(field: Field, isFree: (pin: number) => boolean): Grow
     return grown === null ? [] : [grown];
   });
 }
+
+const byMembers = (one: GrownPolar, other: GrownPolar): number => other.nodeOf.size - one.nodeOf.size;
 
 const LEAST_PIECE = 40;
 /** Pins farther apart than this many spacings hang together only through others. */

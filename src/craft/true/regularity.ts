@@ -9,11 +9,14 @@ import { type Field, fieldOf, movedField } from './field.ts';
 import { findLattices } from './lattices.ts';
 import { findMirror } from './mirror.ts';
 import { inGivenOrder, leftToRight } from './order.ts';
+import type { PolarSeed } from './polar-seed.ts';
 import { findPolars } from './polars.ts';
 import { type Copies, findRepeat, findTurn, foldedPlaces } from './repeats.ts';
 import { fitRuns, type TrueRun } from './runs.ts';
 
 export interface RegularityOptions {
+  /** Round centres that are known beforehand (`roundsOf`). */
+  readonly rounds?: readonly PolarSeed[];
   readonly progress?: Progress;
 }
 
@@ -25,16 +28,17 @@ export function findRegularity(pins: readonly Point[], options: RegularityOption
   const order = leftToRight(pins);
   const found = findAmong(
     order.map((pin) => pins[pin]!),
+    options.rounds ?? [],
     options.progress ?? silent,
   );
   return inGivenOrder(found, order);
 }
 
-function findAmong(pins: readonly Point[], progress: Progress): Regularity {
+function findAmong(pins: readonly Point[], rounds: readonly PolarSeed[], progress: Progress): Regularity {
   progress('true', 0);
   const field = fieldOf(pins);
   const single = (pin: number): boolean => !field.doubled.has(pin);
-  const polars = findPolars(field, single);
+  const polars = findPolars(field, single, rounds);
   const inPolar = new Set(polars.flatMap(({ nodeOf }) => [...nodeOf.keys()]));
   progress('true', 0.2);
   const grown = findLattices(field, (pin) => single(pin) && !inPolar.has(pin));

@@ -2,7 +2,7 @@ import type { Progress } from '#base/progress.ts';
 import { done, type Result } from '#base/result.ts';
 import { type HandEffort, handEffort } from '#craft/route/effort.ts';
 import { handOrder } from '#craft/route/hand.ts';
-import { findRegularity } from '#craft/true/index.ts';
+import { findRegularity, roundsOf } from '#craft/true/index.ts';
 import { films } from '#paper/ink/tints.ts';
 import { filmPreview } from '#paper/sheet/film-preview.ts';
 import type { PrintOptions, PrintTrouble } from '#paper/sheet/options.ts';
@@ -35,7 +35,10 @@ export function printPattern(
   { regularity, ...wish }: PrintWish,
   progress: Progress,
 ): Result<PrintedPattern, PrintTrouble> {
-  const order = handOrder(pattern, regularity ?? findRegularity(pattern.pins, { progress }));
+  const order = handOrder(
+    pattern,
+    regularity ?? findRegularity(pattern.pins, { rounds: roundsOf(pattern), progress }),
+  );
   const printed = printSheets(pattern, { ...wish, revision: revisionOf(pattern), order });
   if (!printed.ok) return printed;
   const { sheets, notes } = printed.value;

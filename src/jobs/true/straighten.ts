@@ -2,7 +2,7 @@ import { applyAffine } from '#base/geometry/affine.ts';
 import { distance } from '#base/geometry/point.ts';
 import type { Progress } from '#base/progress.ts';
 import { done, failed, type Result } from '#base/result.ts';
-import { type Proposal, proposalParts, straighten } from '#craft/true/index.ts';
+import { type Proposal, proposalParts, roundsOf, straighten } from '#craft/true/index.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { rounded, roundedPoint } from '../results/numbers.ts';
 import { type TrueResult, toMissingResult, toStructureResult } from '../results/true.ts';
@@ -28,7 +28,7 @@ export function straightenPattern(
 ): Result<Trued, TrueTrouble> {
   const truth = knownOf(pattern, known);
   if (!truth.ok) return truth;
-  const proposal = straighten(pattern.pins, { ...truth.value, progress });
+  const proposal = straighten(pattern.pins, { ...truth.value, rounds: roundsOf(pattern), progress });
   const ids = new Set([...proposal.structures, ...proposalParts(proposal)].map(({ id }) => id));
   const unknown = unknownPart(ids, choice);
   if (unknown !== null) return failed({ kind: 'unknown-part', part: unknown, parts: [...ids] });

@@ -19,7 +19,9 @@ export const ringRecipe = z.strictObject({
     .describe('Where the footside lies: inside, sewn round a cloth, or outside, sewn into an opening.'),
   arc: angle(10, 360)
     .default(360)
-    .describe('How far the strip goes round, degrees: 360 for a whole ring, less for a collar or a fan.'),
+    .describe(
+      'How far the strip goes round, degrees: 360 for a whole ring, less for a collar or a fan. Taken to the nearest with which whole spacings would fill the circle.',
+    ),
 });
 
 export type RingRecipe = z.output<typeof ringRecipe>;

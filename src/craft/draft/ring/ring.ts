@@ -11,9 +11,8 @@ export function draftRing(recipe: RingRecipe): Result<Pattern, DraftTrouble> {
   const { foot: _, arc, ...figures } = recipe;
   const strip = draftStrip({ ...figures, kind: 'strip' });
   if (!strip.ok) return strip;
-  const bend = repeatsBend(recipe);
-  const trouble = bendTrouble(recipe, strip.value.pins, bend);
+  const trouble = bendTrouble(recipe, strip.value.pins);
   if (trouble !== null) return failed(trouble);
   const round = recipe.spacing * recipe.length * recipe.repeats;
-  return done(curl(strip.value, bend(recipe.repeats), arc === 360 ? round : null));
+  return done(curl(strip.value, repeatsBend(recipe), arc === 360 ? round : null));
 }
