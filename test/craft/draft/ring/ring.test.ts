@@ -23,9 +23,9 @@ const recipesOf = (arcs: fc.Arbitrary<number>): fc.Arbitrary<RingRecipe> =>
     .record({
       spacing: fc.double({ min: 2.5, max: 9, noNaN: true }),
       angle: fc.double({ min: 30, max: 75, noNaN: true }),
-      repeats: fc.integer({ min: 3, max: 40 }),
+      repeats: fc.integer({ min: 3, max: 30 }),
       length: fc.integer({ min: 1, max: 6 }),
-      width: fc.integer({ min: 3, max: 18 }),
+      width: fc.integer({ min: 3, max: 12 }),
       foot: fc.constantFrom('inside' as const, 'outside' as const),
       arc: arcs,
     })
