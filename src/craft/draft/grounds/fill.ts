@@ -16,6 +16,8 @@ export interface GroundField {
    * stays as it is, and the ground's lines go to it.
    */
   readonly name: (i: number, j: number) => string;
+  /** Told of each working line of which one end lacks its pin within the field. */
+  readonly cut?: (standing: string, lacking: Point, i: number, j: number) => void;
 }
 
 /**
@@ -41,7 +43,8 @@ export function fillGround(drafting: Drafting, ground: Ground, field: GroundFiel
 }
 
 /** Working lines between pins that stand, of every cell that touches the field. */
-function drawLines(drafting: Drafting, ground: Ground, { columns, rows, name }: GroundField): void {
+function drawLines(drafting: Drafting, ground: Ground, field: GroundField): void {
+  const { columns, rows, name } = field;
   const inField = (i: number, j: number) =>
     i >= columns[0] && i <= columns[1] && j >= rows[0] && j <= rows[1];
   for (let top = rows[0] - modulo(rows[0], ground.rows); top <= rows[1]; top += ground.rows) {
@@ -56,8 +59,11 @@ function drawLines(drafting: Drafting, ground: Ground, { columns, rows, name }: 
         const [k, l] = [left + line.across * ground.columns + b.i, top + line.down * ground.rows + b.j];
         if (!inField(i, j) || !inField(k, l)) continue;
         const [from, to] = [name(i, j), name(k, l)];
-        if (!drafting.has(from) || !drafting.has(to)) continue;
-        drafting.mark({ id: `${from}-${to}`, kind: 'line', from: { pin: from }, to: { pin: to } });
+        const [starts, ends] = [drafting.has(from), drafting.has(to)];
+        if (starts && ends) {
+          drafting.mark({ id: `${from}-${to}`, kind: 'line', from: { pin: from }, to: { pin: to } });
+        } else if (starts) field.cut?.(from, field.place(k, l), k, l);
+        else if (ends) field.cut?.(to, field.place(i, j), i, j);
       }
     }
   }

@@ -54,8 +54,8 @@ export function groundOf(
     lines: steps.map(([i, j, across, down]) => ({
       from: at(i, j),
       to: at(i + across, j + down),
-      across: Math.floor((i + across) / columns),
-      down: Math.floor((j + down) / rows),
+      across: Math.floor((i + across) / columns) - Math.floor(i / columns),
+      down: Math.floor((j + down) / rows) - Math.floor(j / rows),
     })),
     plain: 2 * pins.length === columns * rows,
   };

@@ -33,6 +33,16 @@ describe.each(groundName.options)('the %s ground', (which) => {
     }
   });
 
+  it('has lines no longer than two steps of the ground, and none that goes up', () => {
+    for (const { from, to, across, down } of ground.lines) {
+      const [a, b] = [ground.pins[from]!, ground.pins[to]!];
+      const [i, j] = [b.i - a.i + across * ground.columns, b.j - a.j + down * ground.rows];
+      expect(Math.max(Math.abs(i), Math.abs(j))).toBeLessThanOrEqual(2);
+      expect(j).toBeGreaterThanOrEqual(0);
+      expect(i !== 0 || j !== 0).toBe(true);
+    }
+  });
+
   it('has in each cell the pins that it should, and no line twice', () => {
     const drafting = new Drafting();
     const [across, down] = [3, 2];
