@@ -18,7 +18,9 @@ export type SheetKind =
   | 'photocopy'
   | 'print-then-cut'
   | 'card-picture'
-  | 'reprick-map';
+  | 'reprick-map'
+  | 'thread-table'
+  | 'cloth-picture';
 
 /** A finished sheet: its paper as it lies, and everything that is on it, in mm from the paper's top left corner. */
 export interface Sheet {
