@@ -3,5 +3,4 @@ export { joinPatterns } from './join.ts';
 export { type MirrorLine, mirrorPattern, shiftPattern, turnPattern } from './move.ts';
 export { reangleGround } from './reangle.ts';
 export { repeatPattern } from './repeat.ts';
-export { type ScaleChoice, scalePattern } from './scale.ts';
 export type { ArrangeTrouble } from './trouble.ts';

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { distance } from '#base/geometry/point.ts';
-import { mirrorPattern, scalePattern, shiftPattern, turnPattern } from '#craft/draft/arrange/index.ts';
+import { mirrorPattern, shiftPattern, turnPattern } from '#craft/draft/arrange/index.ts';
 import type { Pattern } from '#pattern/pattern.ts';
+import { scalePattern } from '#pattern/scale.ts';
 import { arbitraryPattern } from '../../../support/arbitrary-pattern.ts';
 import { deepFreeze } from '../../../support/change-laws.ts';
 import { edging } from '../../../support/patterns/index.ts';
@@ -102,9 +103,11 @@ describe('scale', () => {
         fc.double({ min: 0.05, max: 20, noNaN: true }),
         fc.boolean(),
         (pattern, factor, thickness) => {
-          const back = scalePattern(scalePattern(pattern, factor, { thickness }), 1 / factor, { thickness });
-          expectSame(pattern, back, 1e-9);
-          expectNumbers(pattern, back);
+          // A recipe may leave its range on the way: scale.test.ts sees to recipes.
+          const { recipe: _, ...alone } = pattern;
+          const back = scalePattern(scalePattern(alone, factor, { thickness }), 1 / factor, { thickness });
+          expectSame(alone, back, 1e-9);
+          expectNumbers(alone, back);
         },
       ),
     ));

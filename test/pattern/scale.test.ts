@@ -7,7 +7,7 @@ import { anchorPoint, anchorsOf } from '#pattern/anchors.ts';
 import { pinsById } from '#pattern/pins.ts';
 import { millimetres } from '#pattern/recipe/figures.ts';
 import { recipeSchema } from '#pattern/recipe/recipe.ts';
-import { scaledPattern } from '#pattern/scaled.ts';
+import { scalePattern } from '#pattern/scale.ts';
 import { arbitraryPattern } from '../support/arbitrary-pattern.ts';
 
 const factors = fc.double({ min: 0.1, max: 10, noNaN: true });
@@ -16,7 +16,7 @@ describe('a scaled pattern', () => {
   test('has every place that many times as far from its origin', () => {
     fc.assert(
       fc.property(arbitraryPattern({ fine: true }), factors, (pattern, factor) => {
-        const scaled = scaledPattern(pattern, factor);
+        const scaled = scalePattern(pattern, factor);
         const [before, after] = [pinsById(pattern), pinsById(scaled)];
         scaled.pins.forEach((pin, k) => {
           expect(pin.x).toBeCloseTo(pattern.pins[k]!.x * factor, 6);
@@ -41,7 +41,7 @@ describe('a scaled pattern', () => {
   test('keeps ids, order, stitches and words, and the diameters of pins and holes', () => {
     fc.assert(
       fc.property(arbitraryPattern(), factors, (pattern, factor) => {
-        const scaled = scaledPattern(pattern, factor);
+        const scaled = scalePattern(pattern, factor);
         expect(scaled.runs).toEqual(pattern.runs);
         expect(scaled.about).toEqual(pattern.about);
         expect(scaled.pins.map(({ id, diameter }) => [id, diameter])).toEqual(
@@ -50,7 +50,7 @@ describe('a scaled pattern', () => {
         const { footsideSpacing: _, ...hand } = scaled.sizes;
         const { footsideSpacing: __, ...own } = pattern.sizes;
         expect(hand).toEqual(own);
-        const grown = scaledPattern(pattern, factor, { diameters: true });
+        const grown = scalePattern(pattern, factor, { thickness: true });
         expect(grown.sizes.hole).toBe(pattern.sizes.hole && pattern.sizes.hole * factor);
       }),
     );
@@ -60,7 +60,7 @@ describe('a scaled pattern', () => {
     fc.assert(
       fc.property(arbitraryPattern(), factors, (pattern, factor) => {
         const { paper } = pattern;
-        const scaled = scaledPattern(pattern, factor);
+        const scaled = scalePattern(pattern, factor);
         expect(scaled.paper === undefined).toBe(paper === undefined);
         if (!paper) return;
         const corner = { x: paper.width, y: paper.height };
@@ -78,11 +78,11 @@ describe('a scaled pattern', () => {
 
   test('halves the dots an inch where it is twice as large', () => {
     const pattern = fc.sample(arbitraryPattern(), { numRuns: 1, seed: 1 })[0]!;
-    expect(scaledPattern({ ...pattern, scale: { from: 'file', dpi: 300 } }, 2).scale).toEqual({
-      from: 'given',
+    expect(scalePattern({ ...pattern, scale: { from: 'file', dpi: 300 } }, 2).scale).toEqual({
+      from: 'file',
       dpi: 150,
     });
-    expect(scaledPattern({ ...pattern, scale: { from: 'span', dpi: 300, length: 100 } }, 2).scale).toEqual({
+    expect(scalePattern({ ...pattern, scale: { from: 'span', dpi: 300, length: 100 } }, 2).scale).toEqual({
       from: 'span',
       dpi: 150,
       length: 200,
@@ -91,7 +91,7 @@ describe('a scaled pattern', () => {
 
   test.each([0, -1, Number.NaN, Number.POSITIVE_INFINITY])('by %d is a mistake of our own', (factor) => {
     const pattern = fc.sample(arbitraryPattern(), { numRuns: 1, seed: 1 })[0]!;
-    expect(() => scaledPattern(pattern, factor)).toThrow(RangeError);
+    expect(() => scalePattern(pattern, factor)).toThrow(RangeError);
   });
 });
 
@@ -108,7 +108,7 @@ describe('a drafted pattern', () => {
   if (!drafted.ok) throw new Error(drafted.trouble.kind);
 
   test('scaled is what its scaled recipe drafts', () => {
-    const scaled = scaledPattern(drafted.value, 1.25);
+    const scaled = scalePattern(drafted.value, 1.25);
     const anew = draft(scaled.recipe!, { name: 'Strip' });
     if (!anew.ok) throw new Error(anew.trouble.kind);
     expect(scaled.pins).toHaveLength(anew.value.pins.length);
@@ -121,7 +121,7 @@ describe('a drafted pattern', () => {
   });
 
   test('drops a recipe that cannot be drafted so small', () => {
-    expect(scaledPattern(drafted.value, 0.02).recipe).toBeUndefined();
+    expect(scalePattern(drafted.value, 0.02).recipe).toBeUndefined();
   });
 });
 

@@ -4,9 +4,9 @@ import { mapAnchors } from './anchors.ts';
 import type { Anchor, Mark, PaperPicture, Pattern, Scale, Sizes } from './pattern.ts';
 import { scaledRecipe } from './recipe/scaled.ts';
 
-export interface ScalingOptions {
-  /** Whether pinholes and pins grow too. A hole is as wide as its pin, whatever the pattern's size, unless this is said. */
-  readonly diameters?: boolean;
+export interface ScaleChoice {
+  /** Whether pins, holes and gimps grow too, as on a copier; else they stay as thick as they are. */
+  readonly thickness?: boolean;
 }
 
 /**
@@ -14,12 +14,12 @@ export interface ScalingOptions {
  * the millimetres of its recipe. A recipe that cannot be drafted at that size is dropped. The card keeps its thickness.
  * Throws unless `factor` is a number above nought.
  */
-export function scaledPattern(
+export function scalePattern(
   pattern: Pattern,
   factor: number,
-  { diameters = false }: ScalingOptions = {},
+  { thickness = false }: ScaleChoice = {},
 ): Pattern {
-  if (!(factor > 0) || !Number.isFinite(factor)) throw new RangeError(`scaledPattern: factor ${factor}`);
+  if (!(factor > 0) || !Number.isFinite(factor)) throw new RangeError(`scalePattern: factor ${factor}`);
   const { repeat, sheet, paper, recipe, ...rest } = pattern;
   const at = (point: Point): Point => ({ x: point.x * factor, y: point.y * factor });
   const anchored = (anchor: Anchor): Anchor => ('pin' in anchor ? anchor : at(anchor));
@@ -29,11 +29,11 @@ export function scaledPattern(
     pins: pattern.pins.map((pin) => ({
       ...pin,
       ...at(pin),
-      ...(diameters && pin.diameter !== undefined && { diameter: pin.diameter * factor }),
+      ...(thickness && pin.diameter !== undefined && { diameter: pin.diameter * factor }),
     })),
-    marks: pattern.marks.map((mark) => scaledMark(mapAnchors(mark, anchored), factor)),
+    marks: pattern.marks.map((mark) => scaledMark(mapAnchors(mark, anchored), factor, thickness)),
     areas: pattern.areas.map((area) => ({ ...area, outline: area.outline.map(anchored) })),
-    sizes: scaledSizes(pattern.sizes, factor, diameters),
+    sizes: scaledSizes(pattern.sizes, factor, thickness),
     scale: scaledScale(pattern.scale, factor),
     ...(repeat && { repeat: { ...repeat, step: at(repeat.step) } }),
     ...(sheet && { sheet: { width: sheet.width * factor, height: sheet.height * factor } }),
@@ -42,20 +42,21 @@ export function scaledPattern(
   };
 }
 
-function scaledMark(mark: Mark, factor: number): Mark {
+function scaledMark(mark: Mark, factor: number, thickness: boolean): Mark {
   if (mark.kind === 'text') return { ...mark, height: mark.height * factor };
-  if (mark.kind === 'gimp' && mark.width !== undefined) return { ...mark, width: mark.width * factor };
+  if (mark.kind === 'gimp' && mark.width !== undefined && thickness)
+    return { ...mark, width: mark.width * factor };
   return mark;
 }
 
-const scaledSizes = (sizes: Sizes, factor: number, diameters: boolean): Sizes => ({
+const scaledSizes = (sizes: Sizes, factor: number, thickness: boolean): Sizes => ({
   ...sizes,
   ...(sizes.footsideSpacing !== undefined && { footsideSpacing: sizes.footsideSpacing * factor }),
-  ...(diameters && sizes.pin !== undefined && { pin: sizes.pin * factor }),
-  ...(diameters && sizes.hole !== undefined && { hole: sizes.hole * factor }),
+  ...(thickness && sizes.pin !== undefined && { pin: sizes.pin * factor }),
+  ...(thickness && sizes.hole !== undefined && { hole: sizes.hole * factor }),
 });
 
-/** A dot of the paper's picture now covers more or less than its file says, so that the number is one given by hand. */
+/** The dots of the paper's picture lie further apart in the larger pattern. */
 function scaledScale(scale: Scale, factor: number): Scale {
   switch (scale.from) {
     case 'none':
@@ -63,7 +64,7 @@ function scaledScale(scale: Scale, factor: number): Scale {
       return scale;
     case 'file':
     case 'given':
-      return { from: 'given', dpi: scale.dpi / factor };
+      return { ...scale, dpi: scale.dpi / factor };
     case 'span':
       return { ...scale, dpi: scale.dpi / factor, length: scale.length * factor };
   }
