@@ -22,6 +22,8 @@ export type DraftWhy =
   | 'corner-does-not-divide'
   | 'too-narrow'
   | 'does-not-fit'
+  | 'in-the-way'
+  | 'off-the-lattice'
   | 'bend-too-tight'
   | 'crosses-too-tightly';
 
