@@ -1,8 +1,10 @@
+import type { DraftTrouble } from '#craft/draft/trouble.ts';
 import type { LightTrouble } from '#craft/light/judgement.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container/trouble.ts';
+import type { Takes } from '#pattern/recipe/walk.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from './picture.ts';
 
@@ -22,7 +24,9 @@ export type Trouble =
   | ProfileTrouble
   | CheckTrouble
   | CutTrouble
-  | PresetTrouble;
+  | PresetTrouble
+  | RecipeTrouble
+  | FigureTrouble;
 
 /** What is wrong with a file or folder as such. */
 export type FileTrouble =
@@ -79,3 +83,20 @@ export interface PresetTrouble {
   readonly kind: 'not-a-preset';
   readonly where: string;
 }
+
+/** Why there is nothing to draft from. */
+export type RecipeTrouble =
+  | { readonly kind: 'no-recipe' }
+  | { readonly kind: 'unknown-recipe'; readonly name: string; readonly names: readonly string[] };
+
+/** What is wrong with a figure of a recipe; `means` says in words what the figure is. */
+export type FigureTrouble =
+  | (DraftTrouble & { readonly means: string | null })
+  | { readonly kind: 'unknown-figure'; readonly figure: string; readonly figures: readonly string[] }
+  | {
+      readonly kind: 'bad-figure';
+      readonly figure: string;
+      readonly given: string;
+      readonly takes: Takes;
+      readonly means: string | null;
+    };

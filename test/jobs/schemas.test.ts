@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { cutResult } from '#jobs/results/cut.ts';
+import { draftResult } from '#jobs/results/draft.ts';
 import { lightResult } from '#jobs/results/light.ts';
 import { lookResult } from '#jobs/results/look.ts';
 import { printResult } from '#jobs/results/print.ts';
@@ -13,6 +14,7 @@ import { cuttingPresetSchema } from '#paper/cut/preset.ts';
 // `npx vitest run test/jobs/schemas.test.ts -u` writes the published schemas anew.
 describe('the published schemas of --json are those of the code', () => {
   test.each([
+    ['draft', draftResult],
     ['light', lightResult],
     ['trace', traceResult],
     ['look', lookResult],

@@ -6,10 +6,12 @@ import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type {
   CheckTrouble,
+  FigureTrouble,
   FileTrouble,
   PresetTrouble,
   ProfileTrouble,
   ReadyTrouble,
+  RecipeTrouble,
   RouteTrouble,
   ScaleTrouble,
   Trouble,
@@ -19,6 +21,7 @@ import type {
 import { calibrateTroubleInWords, profileTroubleInWords } from './calibrate.ts';
 import { containerTroubleInWords } from './container.ts';
 import { cutTroubleInWords, presetTroubleInWords } from './cut.ts';
+import { figureTroubleInWords, recipeTroubleInWords } from './draft.ts';
 import { fileTroubleInWords } from './file.ts';
 import { lightTroubleInWords } from './light.ts';
 import { patternTroubleInWords } from './pattern.ts';
@@ -45,6 +48,8 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<CheckTrouble>(trouble, LIGHT)) return lightTroubleInWords(trouble);
   if (isOf<CutTrouble>(trouble, CUT)) return cutTroubleInWords(trouble);
   if (isOf<PresetTrouble>(trouble, PRESET)) return presetTroubleInWords(trouble);
+  if (isOf<RecipeTrouble>(trouble, RECIPE)) return recipeTroubleInWords(trouble);
+  if (isOf<FigureTrouble>(trouble, FIGURE)) return figureTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
 }
 
@@ -144,6 +149,10 @@ const LIGHT: Kinds<CheckTrouble> = {
   'light-no-match': true,
   'light-poor-match': true,
 };
+
+const RECIPE: Kinds<RecipeTrouble> = { 'no-recipe': true, 'unknown-recipe': true };
+
+const FIGURE: Kinds<FigureTrouble> = { 'recipe-figure': true, 'unknown-figure': true, 'bad-figure': true };
 
 const isOf = <Family extends Trouble>(trouble: Trouble, kinds: Kinds<Family>): trouble is Family =>
   Object.hasOwn(kinds, trouble.kind);
