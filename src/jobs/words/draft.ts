@@ -59,6 +59,8 @@ const WHY: Readonly<Record<DraftWhy, string>> = {
   'corner-does-not-divide': 'that leaves no whole repeats from corner to corner',
   'too-narrow': 'that is too narrow for what should stand in it',
   'does-not-fit': 'that does not fit beside the other figures',
+  'in-the-way': 'so it would lie on something else that is drafted there',
+  'off-the-lattice': 'that is no place of the lattice',
   'bend-too-tight': 'so the curve would bend more tightly than the lace can follow',
   'crosses-too-tightly': 'so it would cross itself at too sharp an angle or too near another crossing',
 };
