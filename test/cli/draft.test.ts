@@ -93,7 +93,7 @@ describe('pinlight draft', () => {
     const first = patternIn('first.json');
     const byHand = {
       ...first,
-      pins: first.pins.map((pin) => (/^g(3\.3|6\.6)$/.test(pin.id) ? { ...pin, x: pin.x + 0.7 } : pin)),
+      pins: first.pins.map((pin) => (/^g(3\.3|5\.5)$/.test(pin.id) ? { ...pin, x: pin.x + 0.7 } : pin)),
     };
     const { paper: _, ...file } = byHand;
     save('edited.json', file);
@@ -101,8 +101,8 @@ describe('pinlight draft', () => {
       ...[at('edited.json'), '--set', 'spacing=4', '--set', 'width=4', '-o', at('second.json')],
     );
     expect([from, kept]).toEqual(['pattern', 1]);
-    expect(lost).toMatchObject([{ list: 'pins', id: 'g6.6', edit: 'changed' }]);
-    expect(lost[0].sentence).toMatch(/pin g6\.6 was changed, and is no longer drafted/);
+    expect(lost).toMatchObject([{ list: 'pins', id: 'g5.5', edit: 'changed' }]);
+    expect(lost[0].sentence).toMatch(/pin g5\.5 was changed, and is no longer drafted/);
     expect(patternIn('second.json').pins.find(({ id }) => id === 'g3.3')).toMatchObject({ x: 6.7, y: 6 });
     const words = await pinlight(['draft', at('edited.json'), '--set', 'width=4', '-o', at('third.json')]);
     expect(words.err).toMatch(/1 edit made by hand is kept/);

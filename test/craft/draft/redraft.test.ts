@@ -79,43 +79,43 @@ describe('drafted anew from other figures', () => {
   });
 
   test('a pin that was taken out stays out, and the footside stays closed up', () => {
-    const less = applyChange(pattern, removePins(pattern, ['g0.4', 'g3.3']));
+    const less = applyChange(pattern, removePins(pattern, ['f4', 'g3.3']));
     const { pattern: anew, kept, lost } = redrafted(less, finer);
-    const want = roundPattern(applyChange(drafted(finer), removePins(drafted(finer), ['g0.4', 'g3.3'])));
+    const want = roundPattern(applyChange(drafted(finer), removePins(drafted(finer), ['f4', 'g3.3'])));
     expect(anew).toEqual({ ...want, recipe: finer });
     expect([kept, lost]).toEqual([2, []]);
   });
 
   test('a pin that was put in stays beside its neighbour, and in the run it was put in', () => {
-    const near = placed(pattern, 'g0.4')!;
+    const near = placed(pattern, 'f4')!;
     const more: Pattern = {
       ...pattern,
       pins: [...pattern.pins, { id: 'mine', x: near.x - 1, y: near.y + 1 }],
       runs: pattern.runs.map((run) =>
         run.id === 'footside'
-          ? { ...run, pins: run.pins.flatMap((id) => (id === 'g0.4' ? [id, 'mine'] : [id])) }
+          ? { ...run, pins: run.pins.flatMap((id) => (id === 'f4' ? [id, 'mine'] : [id])) }
           : run,
       ),
     };
     const { pattern: anew, lost } = redrafted(more, finer);
-    const beside = placed(drafted(finer), 'g0.4')!;
+    const beside = placed(drafted(finer), 'f4')!;
     expect(placed(anew, 'mine')).toMatchObject({ x: beside.x - 1, y: beside.y + 1 });
     const foot = anew.runs.find(({ id }) => id === 'footside')!.pins;
-    expect(foot[foot.indexOf('g0.4') + 1]).toBe('mine');
+    expect(foot[foot.indexOf('f4') + 1]).toBe('mine');
     expect(foot).toHaveLength(drafted(finer).runs.find(({ id }) => id === 'footside')!.pins.length + 1);
     expect(lost).toEqual([]);
   });
 
   test('an edit whose pin is gone is told, not dropped in silence', () => {
-    const mark: Mark = { id: 'note', kind: 'text', at: { pin: 'g6.6' }, text: 'turn here', height: 3 };
+    const mark: Mark = { id: 'note', kind: 'text', at: { pin: 'g5.5' }, text: 'turn here', height: 3 };
     const edited = {
-      ...moved(pattern, 'g6.2', 0.2, 0),
+      ...moved(pattern, 'g5.3', 0.2, 0),
       marks: [...pattern.marks, mark],
     };
     const { pattern: anew, lost } = redrafted(edited, narrower);
     expect(lost).toEqual([
-      { list: 'pins', id: 'g6.2', edit: 'changed', gone: [] },
-      { list: 'marks', id: 'note', edit: 'added', gone: ['g6.6'] },
+      { list: 'pins', id: 'g5.3', edit: 'changed', gone: [] },
+      { list: 'marks', id: 'note', edit: 'added', gone: ['g5.5'] },
     ]);
     expect(anew).toEqual(roundPattern(drafted(narrower)));
   });
@@ -144,7 +144,7 @@ describe('drafted anew from other figures', () => {
         fc.array(arbitraryEdit(pattern), { maxLength: 6 }),
         fc.integer({ min: 2, max: 9 }),
         fc.integer({ min: 1, max: 3 }),
-        fc.integer({ min: 1, max: 9 }),
+        fc.constantFrom(2, 4, 6, 8),
         (edits, spacing, repeats, width) => {
           const recipe: StripRecipe = { ...strip, spacing, repeats, width };
           const edited = roundPattern(edits.reduce((so, edit) => edit(so), pattern as Pattern));
