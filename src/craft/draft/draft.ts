@@ -1,6 +1,7 @@
 import { done, failed, type Result } from '#base/result.ts';
 import type { About, Pattern } from '#pattern/pattern.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
+import { draftMat } from './mat/mat.ts';
 import { draftRing } from './ring/ring.ts';
 import { draftStrip } from './strip/strip.ts';
 import type { DraftTrouble } from './trouble.ts';
@@ -20,5 +21,7 @@ function draftKind(recipe: Recipe): Result<Pattern, DraftTrouble> {
       return draftStrip(recipe);
     case 'ring':
       return draftRing(recipe);
+    case 'mat':
+      return draftMat(recipe);
   }
 }

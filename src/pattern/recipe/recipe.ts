@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { matRecipe } from './mat.ts';
 import { ringRecipe } from './ring.ts';
 import { stripRecipe } from './strip.ts';
 
@@ -6,7 +7,7 @@ import { stripRecipe } from './strip.ts';
  * From which figures a pattern was drafted. The pattern keeps it, so that a figure can be changed and the pins made
  * anew. Lengths are mm; angles are degrees, since a recipe is read and written by people. One file a kind.
  */
-export const recipeSchema = z.discriminatedUnion('kind', [stripRecipe, ringRecipe]);
+export const recipeSchema = z.discriminatedUnion('kind', [stripRecipe, ringRecipe, matRecipe]);
 
 export type Recipe = z.output<typeof recipeSchema>;
 export type RecipeKind = Recipe['kind'];

@@ -22,7 +22,7 @@ export function curl(strip: Pattern, bend: Bend, closedAfter: number | null): Pa
   return {
     ...rest,
     pins: kept.map((pin) => ({ ...pin, ...bend.place(pin) })),
-    runs: strip.runs.map((run) => bentRun(run, flat, idOf)),
+    runs: strip.runs.map((run) => bentRun(run, flat, idOf, closedAfter)),
     marks: withoutTwins(strip.marks.map(bent)),
     areas: strip.areas.map((area): Area => ({ ...area, outline: area.outline.map(anchor) })),
   };
@@ -50,16 +50,24 @@ function mergedPins(
 /** Places within this of each other, mm, are the same: far above rounding, far below any pin. */
 const MEETING = 1e-6;
 
-function bentRun(run: Run, flat: ReadonlyMap<string, Point>, idOf: ReadonlyMap<string, string>): Run {
+function bentRun(
+  run: Run,
+  flat: ReadonlyMap<string, Point>,
+  idOf: ReadonlyMap<string, string>,
+  closedAfter: number | null,
+): Run {
   const pins = run.pins.map((id) => idOf.get(id) ?? id);
   const comesBack = !run.closed && pins.length > 3 && pins[0] === pins.at(-1);
-  const { x, y } = flat.get(run.pins[0]!)!;
+  const [{ x, y }, next, last] = [0, 1, -1].map((k) => flat.get(run.pins.at(k)!)!) as [Point, Point, Point];
   const isAlong = run.pins.every((id) => Math.abs(flat.get(id)!.x - x) < MEETING);
   const isAcross = run.pins.every((id) => Math.abs(flat.get(id)!.y - y) < MEETING);
+  // In every second column the end's pins do not fall on the start's, but lie one step before them.
+  const goesOn =
+    closedAfter !== null && run.even && isAlong && Math.abs(last.y + next.y - 2 * y - closedAfter) < MEETING;
   return {
     ...run,
     pins: comesBack ? pins.slice(0, -1) : pins,
-    closed: run.closed || comesBack,
+    closed: run.closed || comesBack || goesOn,
     shape: isAcross ? run.shape : 'curve',
     // Only pins in a row round the centre grow alike.
     even: run.even && isAlong,

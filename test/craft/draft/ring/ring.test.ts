@@ -93,7 +93,7 @@ describe('a ring', () => {
     const off = (repeats: number): number => {
       const { pins } = drafted(plain({ repeats, width: 2 }));
       const place = new Map(pins.map((pin) => [pin.id, pin]));
-      const [from, to] = [place.get('g0.0')!, place.get('g1.1')!];
+      const [from, to] = [place.get('f0')!, place.get('g1.1')!];
       const line = Math.atan2(to.y - from.y, to.x - from.x);
       const ring = Math.atan2(from.y, from.x) + Math.PI / 2;
       return Math.abs((Math.asin(Math.abs(Math.sin(line - ring))) * 180) / Math.PI - 45);
