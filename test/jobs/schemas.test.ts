@@ -10,6 +10,7 @@ import { routeResult } from '#jobs/results/route.ts';
 import { traceResult } from '#jobs/results/trace.ts';
 import { trueResult } from '#jobs/results/true.ts';
 import { cuttingPresetSchema } from '#paper/cut/preset.ts';
+import { threadListSchema } from '#pattern/threads/thread-list.ts';
 
 // `npx vitest run test/jobs/schemas.test.ts -u` writes the published schemas anew.
 describe('the published schemas of --json are those of the code', () => {
@@ -38,5 +39,12 @@ test('the published schema of a shop\u2019s preset is that of the code', async (
   };
   await expect(`${JSON.stringify(published, null, 2)}\n`).toMatchFileSnapshot(
     '../../docs/schema/cutting-preset.schema.json',
+  );
+});
+
+test('the published schema of a list of threads is that of the code', async () => {
+  const published = z.toJSONSchema(threadListSchema);
+  await expect(`${JSON.stringify(published, null, 2)}\n`).toMatchFileSnapshot(
+    '../../docs/schema/thread-list.schema.json',
   );
 });

@@ -3,6 +3,7 @@ import { type GaugeSize, nearestSize } from '#base/units/gauges/gauge.ts';
 import { handNeedles, machineNeedles, tubing } from '#base/units/gauges/needles.ts';
 import { insectPins } from '#base/units/gauges/pins.ts';
 import { americanWire, britishWire } from '#base/units/gauges/wire.ts';
+import { holeForPin } from '#pattern/hole-for-pin.ts';
 import { usualWraps } from './grid.ts';
 import type { Thread } from './thread.ts';
 
@@ -80,19 +81,17 @@ export interface PrickingNeedle {
   readonly needles: readonly GaugeSize[];
 }
 
-/** How much thinner than the pin a hole is for the card to grip: common practice, no source, shares of the pin. */
-const GRIP = { least: 0.75, wanted: 0.88, most: 0.97 };
+/** Shares of the pin between which a needle is slightly thinner than it: ours, so wide that makers' custom fits in. */
+const LEAST_SHARE = 0.75;
+const MOST_SHARE = 0.97;
 
 /** The needle that is slightly thinner than a pin of this diameter, mm. */
 export function needleForPin(pin: number): PrickingNeedle {
-  const [least, wanted, most] = [pin * GRIP.least, holeForPin(pin), pin * GRIP.most];
+  const [least, wanted, most] = [pin * LEAST_SHARE, holeForPin(pin), pin * MOST_SHARE];
   const off = ({ mm }: GaugeSize): number => Math.abs(mm - wanted);
   const needles = handNeedles.sizes.filter(({ mm }) => mm >= least && mm <= most);
   return { least, wanted, most, needles: needles.sort((a, b) => off(a) - off(b)) };
 }
-
-/** The hole, mm, that grips a pin of this diameter. */
-export const holeForPin = (pin: number): number => pin * GRIP.wanted;
 
 /** Every gauge in which pins, needles, prickers and drills are numbered. */
 export const gauges = [

@@ -1,3 +1,5 @@
+import { holeForPin } from '#pattern/hole-for-pin.ts';
+
 /** What is known of the hole that is wanted, mm; whatever is not said is left out. */
 export interface HoleWish {
   /** The finished hole. */
@@ -7,13 +9,12 @@ export interface HoleWish {
 }
 
 /**
- * The finished hole, mm: as asked for, else a little finer than the pin, as a needle is, so that the card grips the pin
- * (common practice, no source; nine tenths is our default), else 0.5 mm for a medium pin (from memory).
+ * The finished hole, mm: as asked for, else such that the card grips the pin, else 0.5 mm for a medium pin (from
+ * memory).
  */
 export function holeSize({ hole, pin }: HoleWish): number {
   if (hole !== undefined) return hole;
-  return pin === undefined ? MEDIUM_HOLE : Math.round(pin * GRIP * 1000) / 1000;
+  return pin === undefined ? MEDIUM_HOLE : holeForPin(pin);
 }
 
-const GRIP = 0.9;
 const MEDIUM_HOLE = 0.5;

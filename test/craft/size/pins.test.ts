@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { choosePin, holeForPin, nearestInGauges, needleForPin, usualPins } from '#craft/size/pins.ts';
+import { choosePin, nearestInGauges, needleForPin, usualPins } from '#craft/size/pins.ts';
 import { type Thread, threadOf } from '#craft/size/thread.ts';
+import { holeForPin } from '#pattern/hole-for-pin.ts';
 
 function wound(wrapsPerCm: number): Thread {
   const thread = threadOf({ name: 'linen', fibre: 'linen', wrapsPerCm });

@@ -8,7 +8,7 @@ import {
   texOfWraps,
   wrapsPerCmOf,
 } from '#base/units/yarn/diameter.ts';
-import { fibres } from '#base/units/yarn/fibre.ts';
+import { fibreDensity, fibres } from '#base/units/yarn/fibre.ts';
 import { parseYarn } from '#base/units/yarn/parse.ts';
 import { texOfCount } from '#base/units/yarn/system.ts';
 
@@ -125,6 +125,46 @@ describe('linen wound on a ruler (textileschool.com, Thread Numbering System)', 
     expect(compact / wrapped).toBeCloseTo(0.7, 12);
     expect(diametersOfWraps(30).compact / diametersOfWraps(30).wrapped).toBeCloseTo(0.7, 12);
   });
+});
+
+describe('strands twisted together', () => {
+  // Smallest circle about n equal circles, as a multiple of one of them ("Circle packing in a circle").
+  test.each([
+    [2, 2],
+    [3, 2.15470054],
+    [4, 2.41421356],
+    [5, 2.70130162],
+    [6, 3],
+    [7, 3],
+    [8, 3.3048],
+    [9, 3.6131],
+  ])('%d by weight are thinner than as stiff rods, which need %d times one', (strands, rods) => {
+    const one = diametersOf(12, 'linen').compact;
+    const all = diametersOf(12 * strands, 'linen').compact;
+    expect(all / one).toBeCloseTo(Math.sqrt(strands), 12);
+    expect(all / one).toBeLessThan(rods);
+  });
+});
+
+test('fibre densities at 65 % relative humidity (Morton & Hearle, table 5.1; flax: Handbook of Properties, table 1.1)', () => {
+  expect(fibreDensity).toEqual({
+    linen: 1.53,
+    cotton: 1.52,
+    silk: 1.34,
+    wool: 1.31,
+    viscose: 1.49,
+    acetate: 1.32,
+    nylon: 1.14,
+    polyester: 1.39,
+    acrylic: 1.19,
+    polypropylene: 0.91,
+  });
+  // A thread cannot be denser than its fibre, nor mostly air.
+  for (const fibre of fibres) {
+    const packing = compactDensity(fibre) / fibreDensity[fibre];
+    expect(packing).toBeGreaterThan(0.55);
+    expect(packing).toBeLessThan(Math.PI / (2 * Math.sqrt(3)));
+  }
 });
 
 test('wraps and tex are each other backwards, for every fibre (seed 5)', () => {

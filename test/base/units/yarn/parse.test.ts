@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { formatYarn } from '#base/units/yarn/format.ts';
 import { type LabelReading, parseYarn } from '#base/units/yarn/parse.ts';
-import { countOfTex, isTicket, type YarnSystem, yarnSystems } from '#base/units/yarn/system.ts';
-import { foldedYarn, plies, type Yarn } from '#base/units/yarn/yarn.ts';
+import { countOfTex, isTicket, texOfCount, type YarnSystem, yarnSystems } from '#base/units/yarn/system.ts';
+import { foldedYarn, plies, resultantTex, type Yarn } from '#base/units/yarn/yarn.ts';
 
 function read(label: string, reading?: LabelReading): Yarn {
   const yarn = parseYarn(label, reading);
@@ -65,6 +65,13 @@ describe('notations as makers write them', () => {
     // The book cuts 21.8182 off to 21.81.
     expect(countOfTex(read('Ne 40+80+120').tex, 'Ne')).toBeCloseTo(21.8182, 4);
     expect(countOfTex(read('2/80s Ne').tex, 'Ne')).toBeCloseTo(40, 9);
+  });
+
+  test('singles for a twofold of 16s that takes up a tenth: 35.2s (GATE 1992)', () => {
+    const singles = countOfTex(texOfCount({ system: 'Ne', count: 16 }) / 2 / 1.1, 'Ne');
+    expect(singles).toBeCloseTo(35.2, 9);
+    const strands = foldedYarn('Ne', 35.2, 2).strands;
+    expect(countOfTex(resultantTex(strands, 0.1), 'Ne')).toBeCloseTo(16, 9);
   });
 
   test('a bare number is read by the system given for it', () => {
