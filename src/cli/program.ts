@@ -7,6 +7,7 @@ import type { AddVerb } from './verbs/verb.ts';
 /** Every verb in the order in which help lists them. Each brings what it needs only when it is asked for. */
 const VERBS: Readonly<Record<string, () => Promise<AddVerb>>> = {
   draft: async () => (await import('./verbs/draft.ts')).addDraft,
+  arrange: async () => (await import('./verbs/arrange.ts')).addArrange,
   trace: async () => (await import('./verbs/trace.ts')).addTrace,
   true: async () => (await import('./verbs/true.ts')).addTrue,
   look: async () => (await import('./verbs/look.ts')).addLook,

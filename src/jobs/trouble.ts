@@ -1,3 +1,4 @@
+import type { ArrangeTrouble } from '#craft/draft/arrange/index.ts';
 import type { DraftTrouble } from '#craft/draft/trouble.ts';
 import type { LightTrouble } from '#craft/light/judgement.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
@@ -26,7 +27,8 @@ export type Trouble =
   | CutTrouble
   | PresetTrouble
   | RecipeTrouble
-  | FigureTrouble;
+  | FigureTrouble
+  | ArrangingTrouble;
 
 /** What is wrong with a file or folder as such. */
 export type FileTrouble =
@@ -100,3 +102,10 @@ export type FigureTrouble =
       readonly takes: Takes;
       readonly means: string | null;
     };
+
+/** Why patterns cannot be arranged as asked. How many pins are too many is said as everywhere. */
+export type ArrangingTrouble =
+  | Exclude<ArrangeTrouble, { readonly kind: 'too-many-pins' }>
+  | { readonly kind: 'no-repeat' }
+  | { readonly kind: 'no-ground-angle' }
+  | { readonly kind: 'nothing-to-arrange' };

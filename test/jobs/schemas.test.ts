@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { arrangeResult } from '#jobs/results/arrange.ts';
 import { cutResult } from '#jobs/results/cut.ts';
 import { draftResult } from '#jobs/results/draft.ts';
 import { lightResult } from '#jobs/results/light.ts';
@@ -15,6 +16,7 @@ import { threadListSchema } from '#pattern/threads/thread-list.ts';
 // `npx vitest run test/jobs/schemas.test.ts -u` writes the published schemas anew.
 describe('the published schemas of --json are those of the code', () => {
   test.each([
+    ['arrange', arrangeResult],
     ['draft', draftResult],
     ['light', lightResult],
     ['trace', traceResult],

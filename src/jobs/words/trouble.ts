@@ -5,6 +5,7 @@ import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from '../picture.ts';
 import type {
+  ArrangingTrouble,
   CheckTrouble,
   FigureTrouble,
   FileTrouble,
@@ -18,6 +19,7 @@ import type {
   TrueTrouble,
   UseTrouble,
 } from '../trouble.ts';
+import { arrangeTroubleInWords } from './arrange.ts';
 import { calibrateTroubleInWords, profileTroubleInWords } from './calibrate.ts';
 import { containerTroubleInWords } from './container.ts';
 import { cutTroubleInWords, presetTroubleInWords } from './cut.ts';
@@ -50,6 +52,7 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<PresetTrouble>(trouble, PRESET)) return presetTroubleInWords(trouble);
   if (isOf<RecipeTrouble>(trouble, RECIPE)) return recipeTroubleInWords(trouble);
   if (isOf<FigureTrouble>(trouble, FIGURE)) return figureTroubleInWords(trouble);
+  if (isOf<ArrangingTrouble>(trouble, ARRANGE)) return arrangeTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
 }
 
@@ -153,6 +156,16 @@ const LIGHT: Kinds<CheckTrouble> = {
 const RECIPE: Kinds<RecipeTrouble> = { 'no-recipe': true, 'unknown-recipe': true };
 
 const FIGURE: Kinds<FigureTrouble> = { 'recipe-figure': true, 'unknown-figure': true, 'bad-figure': true };
+
+const ARRANGE: Kinds<ArrangingTrouble> = {
+  'units-differ': true,
+  'no-step': true,
+  'no-repeat': true,
+  'no-footside': true,
+  'footside-turns': true,
+  'no-ground-angle': true,
+  'nothing-to-arrange': true,
+};
 
 const isOf = <Family extends Trouble>(trouble: Trouble, kinds: Kinds<Family>): trouble is Family =>
   Object.hasOwn(kinds, trouble.kind);
