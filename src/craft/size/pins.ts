@@ -1,7 +1,6 @@
 import { numberDrills } from '#base/units/gauges/drills.ts';
 import { type GaugeSize, nearestSize } from '#base/units/gauges/gauge.ts';
 import { handNeedles, machineNeedles, tubing } from '#base/units/gauges/needles.ts';
-import { insectPins } from '#base/units/gauges/pins.ts';
 import { americanWire, britishWire } from '#base/units/gauges/wire.ts';
 import { holeForPin } from '#pattern/hole-for-pin.ts';
 import { usualWraps } from './grid.ts';
@@ -79,6 +78,8 @@ export interface PrickingNeedle {
   readonly wanted: number;
   /** Hand needles by the trade's usual numbers that lie between, nearest to the wanted first. */
   readonly needles: readonly GaugeSize[];
+  /** The nearest size in each other gauge that has one between: machine needles, tubing, wire, drills. */
+  readonly others: readonly { readonly gauge: string; readonly size: GaugeSize }[];
 }
 
 /** Shares of the pin between which a needle is slightly thinner than it: ours, so wide that makers' custom fits in. */
@@ -89,28 +90,11 @@ const MOST_SHARE = 0.97;
 export function needleForPin(pin: number): PrickingNeedle {
   const [least, wanted, most] = [pin * LEAST_SHARE, holeForPin(pin), pin * MOST_SHARE];
   const off = ({ mm }: GaugeSize): number => Math.abs(mm - wanted);
-  const needles = handNeedles.sizes.filter(({ mm }) => mm >= least && mm <= most);
-  return { least, wanted, most, needles: needles.sort((a, b) => off(a) - off(b)) };
+  const between = ({ mm }: GaugeSize): boolean => mm >= least && mm <= most;
+  const needles = handNeedles.sizes.filter(between).sort((a, b) => off(a) - off(b));
+  const others = OTHER_GAUGES.map((gauge) => ({ gauge: gauge.name, size: nearestSize(gauge, wanted) }));
+  return { least, wanted, most, needles, others: others.filter(({ size }) => between(size)) };
 }
 
-/** Every gauge in which pins, needles, prickers and drills are numbered. */
-export const gauges = [
-  insectPins,
-  handNeedles,
-  machineNeedles,
-  tubing,
-  britishWire,
-  americanWire,
-  numberDrills,
-] as const;
-
-/** The nearest size in each gauge to a diameter, mm; gauges that have nothing within `within` mm are left out. */
-export function nearestInGauges(
-  mm: number,
-  within = 0.06,
-): { readonly gauge: string; readonly source: string; readonly size: GaugeSize }[] {
-  return gauges.flatMap((gauge) => {
-    const size = nearestSize(gauge, mm);
-    return Math.abs(size.mm - mm) <= within ? [{ gauge: gauge.name, source: gauge.source, size }] : [];
-  });
-}
+/** Gauges in which blades, prickers and drills are numbered. */
+const OTHER_GAUGES = [machineNeedles, tubing, britishWire, americanWire, numberDrills] as const;

@@ -2,8 +2,9 @@ import { done, type Result } from '#base/result.ts';
 import { diametersOf, diametersOfWraps, texOfWraps, wrapsPerCmOf } from '#base/units/yarn/diameter.ts';
 import type { Fibre } from '#base/units/yarn/fibre.ts';
 import { parseYarn } from '#base/units/yarn/parse.ts';
+import { yarnSystems } from '#base/units/yarn/system.ts';
 import type { YarnTrouble } from '#base/units/yarn/trouble.ts';
-import type { Yarn } from '#base/units/yarn/yarn.ts';
+import { plies, type Yarn } from '#base/units/yarn/yarn.ts';
 import type { ThreadEntry } from '#pattern/threads/thread-list.ts';
 
 /** A thread with all that sizing needs to know of it. */
@@ -55,3 +56,15 @@ export function threadOfYarn(name: string, fibre: Fibre, yarn: Yarn): Thread {
     compact,
   };
 }
+
+/**
+ * Whether the number of a folded silk could be meant the other way: 60/2 of two strands of 60, as it was read, or by
+ * silk's old habit of two strands of 120. Only counted wraps, or the maker's word, tell.
+ */
+export const eitherHabit = ({ fibre, yarn, wrapsFrom }: Thread): boolean =>
+  fibre === 'silk' &&
+  wrapsFrom === 'reckoned' &&
+  yarn !== undefined &&
+  plies(yarn) > 1 &&
+  !yarn.resultantTold &&
+  !yarnSystems[yarn.system].direct;

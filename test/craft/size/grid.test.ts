@@ -8,7 +8,7 @@ import {
   usualWraps,
   wrapsInGap,
 } from '#craft/size/grid.ts';
-import { type Thread, threadOf } from '#craft/size/thread.ts';
+import { eitherHabit, type Thread, threadOf } from '#craft/size/thread.ts';
 import type { ThreadEntry } from '#pattern/threads/thread-list.ts';
 
 function thread(entry: ThreadEntry): Thread {
@@ -95,6 +95,17 @@ describe('what is known of a thread', () => {
     const old = thread({ name: 'b', fibre: 'linen', wrapsPerCm: 30 });
     expect(old.yarn).toBeUndefined();
     expect(Math.abs(old.tex / 41.338 - 1)).toBeLessThan(0.2);
+  });
+
+  test('the number of a folded silk may be meant either way, until its wraps are counted or its habit is told', () => {
+    const silk = (count: string, more: object = {}): boolean =>
+      eitherHabit(thread({ name: 'd', fibre: 'silk', count, ...more }));
+    expect(silk('Nm 60/2')).toBe(true);
+    expect(silk('Ne 60/2')).toBe(true);
+    expect(silk('Ne 60/2', { wrapsPerCm: 58 })).toBe(false);
+    for (const sure of ['spun silk 60/2', 'Nm 60/2 resultant', 'Nm 60', '120 den x 2'])
+      expect(silk(sure)).toBe(false);
+    expect(eitherHabit(thread({ name: 'e', fibre: 'linen', count: 'NeL 60/2' }))).toBe(false);
   });
 
   test('a label that cannot be read is told', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { choosePin, nearestInGauges, needleForPin, usualPins } from '#craft/size/pins.ts';
+import { choosePin, needleForPin, usualPins } from '#craft/size/pins.ts';
 import { type Thread, threadOf } from '#craft/size/thread.ts';
 import { holeForPin } from '#pattern/hole-for-pin.ts';
 
@@ -71,15 +71,10 @@ describe('the needle for a pin', () => {
   });
 });
 
-test('the nearest sizes in other gauges, and none that is far off', () => {
-  const near = nearestInGauges(0.41);
-  expect(near.map(({ gauge, size }) => `${gauge} ${size.label}`)).toEqual([
-    'insect pin 1',
-    'hand needle beading 10',
-    'tubing 27 G',
-    'SWG 27',
-    'AWG 26',
-    'number drill #78',
-  ]);
-  expect(nearestInGauges(3)).toEqual([]);
+test('other gauges show their nearest size, where it is slightly thinner than the pin', () => {
+  const near = (pin: number): string[] =>
+    needleForPin(pin).others.map(({ gauge, size }) => `${gauge} ${size.label}`);
+  expect(near(0.45)).toEqual(['tubing 27 G', 'SWG 27', 'AWG 26', 'number drill #78']);
+  expect(near(0.65)).toContain('machine needle NM 60');
+  expect(near(3)).toEqual([]);
 });

@@ -7,11 +7,8 @@ export interface GaugeSize {
 /** A way to number thicknesses. */
 export interface Gauge {
   readonly name: string;
-  /**
-   * What stands behind the figures: a published standard, what makers print (they differ among themselves), or no
-   * more than memory.
-   */
-  readonly source: 'standard' | 'makers' | 'memory';
+  /** What stands behind the figures: a published standard, or what makers print, who differ among themselves. */
+  readonly source: 'standard' | 'makers';
   /** By thickness, thinnest first. */
   readonly sizes: readonly GaugeSize[];
 }

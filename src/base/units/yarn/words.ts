@@ -41,9 +41,9 @@ const OTHERS: Readonly<Record<string, Token>> = {
   x: { is: 'sign', sign: 'x' },
 };
 
-/** Say nothing about thickness: 'No 40', '80s', '40's', a twist such as S600 or Z. */
+/** Say nothing about thickness: 'No 40', '80s', '40's', a twist such as S600 or Z, and what the thread is spun of. */
 const SILENT =
-  /^(?:(?:no|nr|size|count|of)(?![\p{L}])|n°|['’]?s(?![\p{L}])\s*\d*|z(?![\p{L}])\s*\d*|[.\s-])/u;
+  /^(?:(?:no|nr|size|count|of|thread|yarn|linen|flax|cotton|silk|wool|viscose|rayon|polyester|nylon)(?!\p{L})|n°|['’]?s(?!\p{L})\s*\d*|z(?!\p{L})\s*\d*|-(?=\p{L})|[.\s])/u;
 
 const WORDS: readonly (readonly [string, Token])[] = [
   ...Object.entries(SYSTEMS).flatMap(([system, words]) =>

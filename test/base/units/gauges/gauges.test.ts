@@ -4,19 +4,10 @@ import { describe, expect, test } from 'vitest';
 import { numberDrills } from '#base/units/gauges/drills.ts';
 import { type Gauge, nearestSize } from '#base/units/gauges/gauge.ts';
 import { handNeedles, machineNeedles, NEEDLES_DIFFER, tubing } from '#base/units/gauges/needles.ts';
-import { insectPins } from '#base/units/gauges/pins.ts';
 import { americanWire, awgDiameter, britishWire } from '#base/units/gauges/wire.ts';
 import { describeWith } from '../../../support/outside.ts';
 
-const all: readonly Gauge[] = [
-  americanWire,
-  britishWire,
-  numberDrills,
-  handNeedles,
-  machineNeedles,
-  tubing,
-  insectPins,
-];
+const all: readonly Gauge[] = [americanWire, britishWire, numberDrills, handNeedles, machineNeedles, tubing];
 
 const mm = ({ sizes }: Gauge, label: string): number => sizes.find((size) => size.label === label)!.mm;
 

@@ -42,6 +42,8 @@ describe('notations as makers write them', () => {
     ['70 den f 24 x 2', 'den', 70, 2],
     ['2/24 worsted', 'NeK', 24, 2],
     ['3360 yd/lb', 'yd/lb', 3360, 1],
+    ['linen thread 80/2 NeL', 'NeL', 80, 2],
+    ['cotton Ne 60/2', 'Ne', 60, 2],
     ['metric ticket 120', 'metric ticket', 120, 1],
   ])('%s', (label, system, count, strands) => {
     const yarn = read(label);
@@ -124,6 +126,9 @@ describe('what cannot be understood', () => {
     ['0 tex', 'no-number'],
     ['80/2', 'no-system'],
     ['fine cotton', 'unknown-word'],
+    ['cotton', 'no-number'],
+    ['-80 Ne', 'unknown-word'],
+    ['linen 80/2', 'no-system'],
     ['80/2 Nx', 'unknown-word'],
     ['Nm 80 Ne', 'two-systems'],
     ['1.234,5 tex', 'two-marks'],
@@ -145,7 +150,14 @@ describe('what cannot be understood', () => {
   });
 
   test('what is offered instead can be read, and is what could have been meant', () => {
-    for (const label of ['80/2', '150/48 dtex', '20/22 den', 'ticket 120', 'metric ticket 120/2']) {
+    for (const label of [
+      '80/2',
+      'linen 80/2',
+      '150/48 dtex',
+      '20/22 den',
+      'ticket 120',
+      'metric ticket 120/2',
+    ]) {
       const found = trouble(label);
       const works = found && 'works' in found ? found.works : [];
       expect(works.length).toBeGreaterThan(0);
