@@ -1,16 +1,6 @@
-// Makes the examples anew, to the same pictures: `node examples/make.mjs`.
-import { join } from 'node:path';
-import { fileURLToPath, pathToFileURL } from 'node:url';
-import { rolldown } from 'rolldown';
+// Makes the examples anew, to the same pictures and patterns: `node examples/make.mjs`.
+import { fileURLToPath } from 'node:url';
+import { imported } from '../scripts/bundle.mjs';
 
-const home = fileURLToPath(new URL('..', import.meta.url));
-const file = join(home, '.cache', 'examples', 'make.mjs');
-const bundle = await rolldown({
-  input: join(home, 'test/support/examples/make.ts'),
-  platform: 'node',
-  external: (id) => !/^[./#]/.test(id) && !id.startsWith('/'),
-});
-await bundle.write({ file, format: 'esm', codeSplitting: false });
-await bundle.close();
-const { make } = await import(pathToFileURL(file).href);
-await make(join(home, 'examples'));
+const { make } = await imported('test/support/examples/make.ts');
+await make(fileURLToPath(new URL('.', import.meta.url)));

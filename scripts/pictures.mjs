@@ -1,10 +1,11 @@
-// Makes the pictures of README.md and docs/ anew from the example, with the program as it is now.
+// Makes the pictures of README.md and docs/ anew from the examples, with the program as it is now.
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
+import { imported } from './bundle.mjs';
 
 const home = fileURLToPath(new URL('..', import.meta.url));
 const images = join(home, 'docs', 'images');
@@ -50,6 +51,8 @@ try {
   );
   await row([at('light-card-picture.png'), at('light-reprick-map-a1.png')], 'light.png');
   await paperToCard(at('ready/05-under-film-as-it-will-look.png'));
+  const { makeGallery } = await imported('test/support/examples/gallery.ts');
+  await makeGallery(images);
 } finally {
   rmSync(work, { recursive: true, force: true });
 }
