@@ -1,5 +1,5 @@
 import type { Point } from '#base/geometry/point.ts';
-import { mapAnchors } from '#pattern/anchors.ts';
+import { anchorsOf, mapAnchors } from '#pattern/anchors.ts';
 import type { Anchor, Area, Mark, Pattern, Pin, Run } from '#pattern/pattern.ts';
 import type { Bend } from './bend.ts';
 
@@ -23,7 +23,7 @@ export function curl(strip: Pattern, bend: Bend, closedAfter: number | null): Pa
     ...rest,
     pins: kept.map((pin) => ({ ...pin, ...bend.place(pin) })),
     runs: strip.runs.map((run) => bentRun(run, flat, idOf, closedAfter)),
-    marks: withoutTwins(strip.marks.map(bent)),
+    marks: withoutTwins(strip.marks.map(bent), new Set(idOf.values())),
     areas: strip.areas.map((area): Area => ({ ...area, outline: area.outline.map(anchor) })),
   };
 }
@@ -77,11 +77,13 @@ function bentRun(
 const flatPlace = (flat: ReadonlyMap<string, Point>, anchor: Anchor): Point =>
   'pin' in anchor ? flat.get(anchor.pin)! : anchor;
 
-/** Marks of the strip's two ends that fell on each other are one. */
-function withoutTwins(marks: readonly Mark[]): Mark[] {
+/** Marks of the strip's two ends that fell on each other are one: only those at `met` pins, or at no pin, can have. */
+function withoutTwins(marks: readonly Mark[], met: ReadonlySet<string>): readonly Mark[] {
+  if (met.size === 0) return marks;
   const seen = new Set<string>();
-  return marks.filter(({ id: _, ...mark }) => {
-    const key = JSON.stringify(mark);
+  return marks.filter((mark) => {
+    if (!anchorsOf(mark).some((anchor) => !('pin' in anchor) || met.has(anchor.pin))) return true;
+    const key = JSON.stringify({ ...mark, id: '' });
     if (seen.has(key)) return false;
     seen.add(key);
     return true;
