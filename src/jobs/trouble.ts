@@ -1,13 +1,17 @@
+import type { YarnTrouble } from '#base/units/yarn/trouble.ts';
 import type { ArrangeTrouble } from '#craft/draft/arrange/index.ts';
 import type { DraftTrouble } from '#craft/draft/trouble.ts';
 import type { LightTrouble } from '#craft/light/judgement.ts';
+import type { RepeatTrouble } from '#craft/size/repeats.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { Takes } from '#pattern/recipe/walk.ts';
+import type { ThreadListTrouble } from '#pattern/threads/thread-list.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from './picture.ts';
+import type { SizeTrouble } from './size/wish.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
 export type Trouble =
@@ -28,7 +32,10 @@ export type Trouble =
   | PresetTrouble
   | RecipeTrouble
   | FigureTrouble
-  | ArrangingTrouble;
+  | ArrangingTrouble
+  | SizeTrouble
+  | RepeatTrouble
+  | ThreadTrouble;
 
 /** What is wrong with a file or folder as such. */
 export type FileTrouble =
@@ -109,3 +116,8 @@ export type ArrangingTrouble =
   | { readonly kind: 'no-repeat' }
   | { readonly kind: 'no-ground-angle' }
   | { readonly kind: 'nothing-to-arrange' };
+
+/** A thread, or a list of them, that is not understood. */
+export type ThreadTrouble =
+  | { readonly kind: 'bad-thread'; readonly trouble: YarnTrouble }
+  | { readonly kind: 'bad-threads'; readonly trouble: ThreadListTrouble };

@@ -42,9 +42,13 @@ export interface RepeatOptions {
   readonly limit?: number;
   /** How many choices are shown on either side. */
   readonly few?: number;
+  /** The ways that may be taken; easing needs corners. */
+  readonly ways?: readonly FitWay[];
+  /** Only this number of repeats on the first stretch. */
+  readonly count?: number;
 }
 
-/** Common practice, no source: less than this is hardly seen in the lace. */
+/** A default of ours: so small a change is hardly seen in the lace. */
 export const USUAL_LIMIT = 0.05;
 
 /**
@@ -56,26 +60,29 @@ export const USUAL_LIMIT = 0.05;
 export function wholeRepeats(
   repeat: number,
   stretches: readonly Stretch[],
-  { limit = USUAL_LIMIT, few = 2 }: RepeatOptions = {},
+  { limit = USUAL_LIMIT, few = 2, ways = ['scale', 'ease'], count }: RepeatOptions = {},
 ): Result<RepeatChoices, RepeatTrouble> {
   if (!(repeat > 0) || stretches.length === 0 || stretches.some(({ length }) => !(length > 0)))
     throw new RangeError(`wholeRepeats: a repeat of ${repeat} mm`);
   const tight = stretches.find(({ length, corners }) => corners * (1 - limit) > length);
   if (tight) return failed({ kind: 'corners-too-long', ...tight });
 
-  const ways: readonly FitWay[] = stretches.some(({ corners }) => corners > 0)
-    ? ['scale', 'ease']
-    : ['scale'];
+  const cornered = stretches.some(({ corners }) => corners > 0);
+  const open = ways.filter((way) => way === 'scale' || cornered);
   const [first] = stretches;
   const exact = (first!.length - first!.corners) / repeat;
   const from = Math.max(1, Math.floor(exact) - few + 1);
-  const counts = Array.from({ length: 2 * few }, (_, k) => from + k);
-  const choices = counts.flatMap((count) =>
-    ways.map((way) => choiceOf(repeat, stretches, countsFor(repeat, stretches, count, way), way, limit)),
+  const counts = count === undefined ? Array.from({ length: 2 * few }, (_, k) => from + k) : [count];
+  const choices = counts.flatMap((many) =>
+    (open.length > 0 ? open : SCALE).map((way) =>
+      choiceOf(repeat, stretches, countsFor(repeat, stretches, many, way), way, limit),
+    ),
   );
   const best = choices.reduce((least, choice) => (choice.cost < least.cost - SAME ? choice : least));
   return best.fits ? done({ choices, best }) : failed({ kind: 'repeats-over-limit', limit, nearest: best });
 }
+
+const SCALE: readonly FitWay[] = ['scale'];
 
 /** Shares that differ by less are the same; the larger number of repeats then does not win by a rounding. */
 const SAME = 1e-12;

@@ -1,9 +1,11 @@
+import type { RepeatTrouble } from '#craft/size/repeats.ts';
 import type { CalibrateTrouble } from '#paper/calibrate/factors.ts';
 import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from '../picture.ts';
+import type { SizeTrouble } from '../size/wish.ts';
 import type {
   ArrangingTrouble,
   CheckTrouble,
@@ -15,6 +17,7 @@ import type {
   RecipeTrouble,
   RouteTrouble,
   ScaleTrouble,
+  ThreadTrouble,
   Trouble,
   TrueTrouble,
   UseTrouble,
@@ -31,8 +34,11 @@ import { pictureTroubleInWords } from './picture.ts';
 import { printTroubleInWords } from './print.ts';
 import { readyTroubleInWords } from './ready.ts';
 import { routeTroubleInWords } from './route.ts';
+import { sizeTroubleInWords } from './size-trouble.ts';
+import { threadListTroubleInWords } from './threads.ts';
 import { trueTroubleInWords } from './true.ts';
 import { scaleTroubleInWords, useTroubleInWords } from './use.ts';
+import { yarnTroubleInWords } from './yarn.ts';
 
 /** Whatever stopped a job: what happened, where, and what to do next. */
 export function troubleInWords(trouble: Trouble): string {
@@ -53,6 +59,8 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<RecipeTrouble>(trouble, RECIPE)) return recipeTroubleInWords(trouble);
   if (isOf<FigureTrouble>(trouble, FIGURE)) return figureTroubleInWords(trouble);
   if (isOf<ArrangingTrouble>(trouble, ARRANGE)) return arrangeTroubleInWords(trouble);
+  if (isOf<SizeTrouble | RepeatTrouble>(trouble, SIZE)) return sizeTroubleInWords(trouble);
+  if (isOf<ThreadTrouble>(trouble, THREAD)) return threadTroubleInWords(trouble);
   return patternTroubleInWords(trouble as PatternTrouble);
 }
 
@@ -156,6 +164,22 @@ const LIGHT: Kinds<CheckTrouble> = {
 const RECIPE: Kinds<RecipeTrouble> = { 'no-recipe': true, 'unknown-recipe': true };
 
 const FIGURE: Kinds<FigureTrouble> = { 'recipe-figure': true, 'unknown-figure': true, 'bad-figure': true };
+const SIZE: Kinds<SizeTrouble | RepeatTrouble> = {
+  'size-scale-unknown': true,
+  'size-no-spacing': true,
+  'size-no-repeat': true,
+  'size-no-thread': true,
+  'size-absurd': true,
+  'corners-too-long': true,
+  'repeats-over-limit': true,
+};
+
+const THREAD: Kinds<ThreadTrouble> = { 'bad-thread': true, 'bad-threads': true };
+
+const threadTroubleInWords = (trouble: ThreadTrouble): string =>
+  trouble.kind === 'bad-thread'
+    ? yarnTroubleInWords(trouble.trouble)
+    : threadListTroubleInWords(trouble.trouble);
 
 const ARRANGE: Kinds<ArrangingTrouble> = {
   'units-differ': true,

@@ -1,5 +1,6 @@
 import { widthOf } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
+import { done, failed, type Result } from '#base/result.ts';
 import type { PaperSize } from '#base/units/paper.ts';
 import type { InkMark } from '../../drawing/mark.ts';
 import { rectangle, segment } from '../../drawing/path.ts';
@@ -8,6 +9,7 @@ import { bodyBold, hairline, LEAST_LINE, smallBold, smallLetters, wash } from '.
 import type { Typeface } from '../../type/typeface.ts';
 import { type Block, gap, heading, item, panel, paragraph } from '../flow.ts';
 import { roomOn } from '../furniture.ts';
+import type { PrintTrouble } from '../options.ts';
 import { readingSheets, type Unnumbered } from '../reading-sheet.ts';
 import type { SheetContext } from '../sheet.ts';
 import { needleCautions } from '../summary.ts';
@@ -17,7 +19,7 @@ import { type FitMark, fitSign, fitWords } from './fit-sign.ts';
 export interface ThreadTable {
   /** What the table goes by, in a sentence or two. */
   readonly basis: readonly string[];
-  /** At most `MOST_SIZES`. */
+  /** As many as find room beside each other on the paper. */
   readonly sizes: readonly { readonly percent: string; readonly mm: string; readonly inches: string }[];
   readonly rows: readonly {
     readonly name: string;
@@ -32,13 +34,21 @@ export interface ThreadTable {
   readonly pins: readonly string[];
 }
 
-/** More sizes than this do not fit beside each other. */
-export const MOST_SIZES = 7;
-
 /** The table to lay beside the drawer of threads: one line a thread, one column a size. */
-export function threadTableSheets(context: SheetContext, paper: PaperSize, table: ThreadTable): Unnumbered[] {
+export function threadTableSheets(
+  context: SheetContext,
+  paper: PaperSize,
+  table: ThreadTable,
+): Result<Unnumbered[], PrintTrouble> {
   const { typeface } = context;
   const width = widthOf(roomOn(context, paper));
+  if (width < NAME + RIGHT_AT + COLUMN * table.sizes.length)
+    return failed({
+      kind: 'print-paper-too-small',
+      paper: paper.name,
+      width: paper.width,
+      height: paper.height,
+    });
   const groups = Array.from({ length: Math.ceil(table.rows.length / GROUP) }, (_, k) =>
     table.rows.slice(k * GROUP, (k + 1) * GROUP),
   );
@@ -57,7 +67,7 @@ export function threadTableSheets(context: SheetContext, paper: PaperSize, table
     gap(3),
     panel(typeface, 'Needle and pad', needleCautions.slice(0, 2), width),
   ];
-  return readingSheets(
+  const sheets = readingSheets(
     context,
     {
       kind: 'thread-table',
@@ -67,6 +77,7 @@ export function threadTableSheets(context: SheetContext, paper: PaperSize, table
     },
     blocks,
   );
+  return done(sheets);
 }
 
 const STEPS = [
@@ -80,8 +91,10 @@ const STEPS = [
 const GROUP = 12;
 const HEAD = 15.5;
 const ROW = 10;
-const NAME = 55;
-const RIGHT_AT = 17;
+const NAME = 52;
+const RIGHT_AT = 14;
+/** A column is no narrower than its words. */
+const COLUMN = 14;
 
 function tableBlock(typeface: Typeface, { sizes, rows }: ThreadTable, width: number): Block {
   const column = (width - NAME - RIGHT_AT) / Math.max(1, sizes.length);
