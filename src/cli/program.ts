@@ -8,6 +8,7 @@ import type { AddVerb } from './verbs/verb.ts';
 const VERBS: Readonly<Record<string, () => Promise<AddVerb>>> = {
   draft: async () => (await import('./verbs/draft.ts')).addDraft,
   arrange: async () => (await import('./verbs/arrange.ts')).addArrange,
+  size: async () => (await import('./verbs/size.ts')).addSize,
   trace: async () => (await import('./verbs/trace.ts')).addTrace,
   true: async () => (await import('./verbs/true.ts')).addTrue,
   look: async () => (await import('./verbs/look.ts')).addLook,

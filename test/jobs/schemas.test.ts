@@ -8,6 +8,7 @@ import { lookResult } from '#jobs/results/look.ts';
 import { printResult } from '#jobs/results/print.ts';
 import { readyResult } from '#jobs/results/ready.ts';
 import { routeResult } from '#jobs/results/route.ts';
+import { sizeResult } from '#jobs/results/size.ts';
 import { traceResult } from '#jobs/results/trace.ts';
 import { trueResult } from '#jobs/results/true.ts';
 import { cuttingPresetSchema } from '#paper/cut/preset.ts';
@@ -24,6 +25,7 @@ describe('the published schemas of --json are those of the code', () => {
     ['ready', readyResult],
     ['print', printResult],
     ['route', routeResult],
+    ['size', sizeResult],
     ['cut', cutResult],
     ['true', trueResult],
   ])('%s', async (verb, schema) => {

@@ -44,6 +44,24 @@ const troubles: Trouble[] = [
   { kind: 'not-a-profile' },
   { kind: 'print-scale-unknown' },
   { kind: 'damaged-zip' },
+  { kind: 'size-scale-unknown' },
+  { kind: 'size-no-spacing' },
+  { kind: 'size-no-repeat' },
+  { kind: 'size-no-thread' },
+  { kind: 'size-absurd', factor: 400, least: 0.05, most: 20 },
+  { kind: 'corners-too-long', corners: 40, length: 30 },
+  {
+    kind: 'repeats-over-limit',
+    limit: 0.05,
+    nearest: { way: 'scale', counts: [2], scale: 0.75, ease: [0], cost: 0.25, fits: false },
+  },
+  {
+    kind: 'repeats-over-limit',
+    limit: 0.05,
+    nearest: { way: 'ease', counts: [2, 3], scale: 1, ease: [30, -20.04], cost: 0.2, fits: false },
+  },
+  { kind: 'bad-thread', trouble: { kind: 'empty' } },
+  { kind: 'bad-threads', trouble: { kind: 'not-threads', format: null } },
 ];
 
 describe('every trouble has a sentence', () => {

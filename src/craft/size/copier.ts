@@ -25,8 +25,8 @@ export interface CopyChain {
 export const COPY_TOLERANCE = 0.005;
 
 /**
- * The fewest copies of copies, at most three, that make a pattern `factor` times as large within `tolerance`; of those the
- * nearest, and of equally near ones the one with the gentlest steps. None are needed for a factor of 1; null where three
+ * The fewest copies of copies, at most three, that make a pattern `factor` times as large within `tolerance`. One copy is
+ * the nearest there is; of several the boldest step is as gentle as can be. None are needed for a factor of 1; null where three
  * do not reach it. Throws unless `factor` is above nought.
  */
 export function copySteps(
@@ -63,9 +63,9 @@ function chainOf(percents: readonly number[], factor: number): CopyChain {
 }
 
 function better(one: CopyChain, other: CopyChain): boolean {
-  const nearer = Math.abs(other.off) - Math.abs(one.off);
-  if (Math.abs(nearer) > SAME) return nearer > 0;
-  return harshness(other) - harshness(one) > SAME;
+  const [nearer, gentler] = [Math.abs(other.off) - Math.abs(one.off), harshness(other) - harshness(one)];
+  const [first, second] = one.percents.length > 1 ? [gentler, nearer] : [nearer, gentler];
+  return Math.abs(first) > SAME ? first > 0 : second > SAME;
 }
 
 /** Two shares that differ by less are the same number, added up in another order. */

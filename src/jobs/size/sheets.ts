@@ -36,7 +36,9 @@ export function sizeSheets(
   if (after.spacing === null) return failed({ kind: 'size-no-spacing' });
   if (wish.threads.length === 0) return failed({ kind: 'size-no-thread' });
   const spacing = after.spacing;
-  const rows = threadTable(wish.threads, spacing, wish.wraps, scales);
+  // Nearest to the pattern's own size first; on the sheet from the finest to the thickest, so that signs run in a slope.
+  const byNearness = threadTable(wish.threads, spacing, wish.wraps, [1, ...scales]);
+  const rows = byNearness.toSorted((one, other) => one.scale - other.scale);
   const context = sheetContext(pattern?.about ?? {}, {
     typeface,
     revision: revisionOf(pattern ?? emptyPattern),
@@ -44,7 +46,7 @@ export function sizeSheets(
   const table = threadTableSheets(context, paper, {
     basis: [
       `Footside pins stand ${formatMm(spacing)} (${formatInches(spacing)}) apart at 100 %.`,
-      ...basisInWords(sizing),
+      `${basisInWords(sizing)}.`,
     ],
     sizes: scales.map((scale) => ({
       percent: percentInWords(scale),
@@ -55,12 +57,12 @@ export function sizeSheets(
       name: thread.name,
       about: `${thread.fibre}, ${numberInWords(thread.wrapsPerCm, 1)} wraps a cm${thread.wrapsFrom === 'measured' ? '' : ', about'}`,
       percent: `${numberInWords(scale * 100, 0)} %`,
-      cells: at.map(({ fit, wraps }) => ({ fit, wraps: numberInWords(wraps, 1) })),
+      cells: at.slice(1).map(({ fit, wraps }) => ({ fit, wraps: wraps.toFixed(1) })),
     })),
     pins: pinLines(sizing),
   });
   if (!table.ok) return table;
-  const cloth = clothSheets(context, paper, clothPictures(rows[0]!.thread, spacing, sizing));
+  const cloth = clothSheets(context, paper, clothPictures(byNearness[0]!.thread, spacing, sizing));
   return done(numbered([...table.value, ...cloth]));
 }
 
@@ -77,8 +79,10 @@ function clothPictures(thread: Thread, spacing: number, { wish, pattern }: Sizin
         workers: { apart: 1 / cloth.workersPerMm, diameter: thread.wrapped },
       },
       words: [
-        `Footside ${formatMm(wide)}: print the pattern at ${percentInWords(wide / spacing)}.`,
-        `Threads hide ${numberInWords(cloth.cover.whole * 100, 0)} % of the ground (${HAND[cloth.hand]}).`,
+        `the pattern at ${percentInWords(wide / spacing)}`,
+        `footside ${formatMm(wide)} (${formatInches(wide)})`,
+        `threads hide ${numberInWords(cloth.cover.whole * 100, 0)} % of the ground`,
+        ...(cloth.hand in TOO_CLOSE ? [TOO_CLOSE[cloth.hand]!] : []),
       ],
     };
   };
@@ -101,12 +105,9 @@ const PATCHES = [
   { title: 'Full', of: 0.8 },
 ] as const;
 
-const HAND: Readonly<Record<ClothHand, string>> = {
-  open: 'open',
-  even: 'even',
-  full: 'full',
-  crowded: 'crowded: the threads touch',
-  impossible: 'more than there is room for',
+const TOO_CLOSE: Readonly<Partial<Record<ClothHand, string>>> = {
+  crowded: 'the threads touch',
+  impossible: 'there is no room for so many',
 };
 
 /** Degrees to the footside: the recipe's, else what is usual for the lace (point grounds: common practice, from memory). */

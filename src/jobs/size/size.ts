@@ -82,7 +82,9 @@ export function sizePattern(
     repeat: before.repeat && before.repeat * factor,
   };
   const remade = pattern && withRepeats(pattern, fitted);
-  const pin = after.spacing === null ? null : choosePin(after.spacing, wish.threads[0] ?? null, wish.pin);
+  // A whole list of threads asks for no one pin; the grid does.
+  const only = wish.threads.length === 1 ? wish.threads[0]! : null;
+  const pin = after.spacing === null ? null : choosePin(after.spacing, only, wish.pin);
   return done({
     wish,
     before,

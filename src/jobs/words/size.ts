@@ -5,7 +5,7 @@ import type { YarnSystem } from '#base/units/yarn/system.ts';
 import { countOfTex } from '#base/units/yarn/system.ts';
 import { foldedYarn } from '#base/units/yarn/yarn.ts';
 import type { CopyChain } from '#craft/size/copier.ts';
-import type { Fit, LaceKind } from '#craft/size/grid.ts';
+import { type Fit, type LaceKind, usualWraps } from '#craft/size/grid.ts';
 import type { RepeatChoice } from '#craft/size/repeats.ts';
 import type { Thread } from '#craft/size/thread.ts';
 import type { Fitted } from '../size/fit.ts';
@@ -18,10 +18,12 @@ export function sizeInWords(sizing: Sizing): string {
     patternSection(sizing),
     sizing.fitted ? fitSection(sizing.fitted, sizing.before.spacing) : [],
     copierSection(sizing),
-    ...sizing.threads.map((one) => threadSection(one, sizing)),
+    ...(sizing.threads.length > FEW
+      ? [['Your threads', ...sizing.threads.map(threadLine)]]
+      : sizing.threads.map((one) => threadSection(one, sizing))),
     wantedSection(sizing),
     pinSection(sizing),
-    [...basisInWords(sizing)],
+    [`${basisInWords(sizing)}. --gap takes another number.`],
   ];
   return `${sections
     .filter((lines) => lines.length > 0)
@@ -29,10 +31,13 @@ export function sizeInWords(sizing: Sizing): string {
     .join('\n')}`;
 }
 
-/** What the figures rest on. */
-export const basisInWords = ({ wish }: Sizing): readonly string[] => [
-  `Reckoned with ${numberInWords(wish.wraps, 1)} wraps of the thread between two footside pins, as for ${LACE[wish.lace]}: common practice, from memory. Another number is said with --gap.`,
-];
+/** What the figures rest on, without a full stop. */
+export const basisInWords = ({ wish }: Sizing): string =>
+  `Reckoned with ${numberInWords(wish.wraps, 1)} wraps of the thread between two footside pins, ${
+    wish.wraps === usualWraps[wish.lace]
+      ? `as is usual for ${LACE[wish.lace]} (common practice, from memory)`
+      : 'as was asked for'
+  }`;
 
 const LACE: Readonly<Record<LaceKind, string>> = {
   torchon: 'Torchon',
@@ -147,6 +152,14 @@ function threadSection({ thread, rightSpacing, here }: ThreadAtSize, { after }: 
   ];
 }
 
+/** More threads than this are told in a line each. */
+const FEW = 2;
+
+const threadLine = ({ thread, rightSpacing, here }: ThreadAtSize): string =>
+  `  ${thread.name}: ${numberInWords(thread.wrapsPerCm, 1)} wraps a cm, just right at ${formatMm(rightSpacing)}${
+    here ? `, the pattern at ${percentInWords(here.scale)}; as it is, it ${FIT[here.fit]}` : ''
+  }.`;
+
 const FIT: Readonly<Record<Fit, string>> = {
   suits: 'suits',
   'rather-thin': 'is rather thin, the lace comes out open',
@@ -163,7 +176,7 @@ function countsInWords({ yarn, tex }: Thread): string[] {
     ? USUAL.filter((system) => system !== yarn.system).map((system) => formatYarn(yarn, system))
     : USUAL.map((system) => formatCount(tex, system));
   return [
-    `  ${yarn ? `The whole thread is ${formatCount(tex, 'tex')}` : 'About, from its wraps'}: ${said.join(', ')}.`,
+    `  ${yarn ? `The whole thread weighs ${formatCount(tex, 'tex')}; in other systems` : 'About, from its wraps'}: ${said.join(', ')}.`,
   ];
 }
 

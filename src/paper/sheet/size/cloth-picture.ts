@@ -1,6 +1,7 @@
-import type { Box } from '#base/geometry/box.ts';
+import { type Box, growBox } from '#base/geometry/box.ts';
 import type { Colour, InkMark } from '../../drawing/mark.ts';
 import { rectangle } from '../../drawing/path.ts';
+import { hairline, LEAST_LINE } from '../../type/style.ts';
 
 /** Threads side by side: how far apart their middles are, and how thick each of them is; mm of the lace. */
 export interface ThreadSet {
@@ -35,6 +36,13 @@ export function clothPicture(cloth: Cloth, box: Box, times: number): InkMark[] {
     ...workers.flatMap((band) => draw(across(band), 'across')),
     ...passives.flatMap((band) => draw(down(band), 'down')),
     ...over,
+    {
+      kind: 'stroke',
+      role: 'note',
+      path: rectangle(growBox(box, -LEAST_LINE / 2)),
+      width: LEAST_LINE,
+      colour: hairline,
+    },
   ];
 }
 

@@ -68,7 +68,7 @@ const JUDGE = [
 const BETWEEN = 6;
 
 /** A patch as large as life is no wider, mm. */
-const LIFE = 30;
+const LIFE = 46;
 
 /** So large that about ten passives are seen in the coarsest patch, in whole times. */
 function enlargement(patches: readonly ClothPatch[], column: number): number {

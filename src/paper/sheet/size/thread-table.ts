@@ -57,7 +57,7 @@ export function threadTableSheets(
     ...table.basis.flatMap((words) => paragraph(typeface, words, width)),
     gap(3),
     ...groups.flatMap((rows) => [tableBlock(typeface, { ...table, rows }, width), gap(4)]),
-    keyBlock(typeface),
+    ...keyBlocks(typeface, width),
     gap(4),
     heading(typeface, 'How to use it'),
     ...STEPS.flatMap((step, k) => item(typeface, { number: `${k + 1}` }, step, width)),
@@ -148,33 +148,39 @@ const band = (x: number, y: number, width: number): InkMark => ({
 const rule = (from: Point, width: number): InkMark => ({
   kind: 'stroke',
   role: 'note',
-  path: segment(from, { x: from.x + width, y: from.y }),
+  path: segment({ x: from.x + 0.1, y: from.y }, { x: from.x + width - 0.1, y: from.y }),
   width: LEAST_LINE,
   colour: hairline,
 });
 
-/** What the signs mean, and the numbers under them. */
-function keyBlock(typeface: Typeface): Block {
-  const fits = Object.keys(fitWords) as FitMark[];
-  const places = [0, 26, 92];
-  return {
-    height: 16,
-    draw: ({ x, y }) => [
-      ...fits.flatMap((fit, k) => {
-        const at = { x: x + 3 + (places[k % 3] ?? 0), y: y + 2.6 + Math.floor(k / 3) * 5.2 };
-        const words = textLine(typeface, fitWords[fit], smallLetters, {
-          at: { x: at.x + 3.2, y: at.y + 1.1 },
-        });
-        return [...fitSign(fit, at), words];
-      }),
-      textLine(
-        typeface,
-        'The number under a sign: how many wraps of the thread lie between two footside pins.',
-        smallLetters,
-        {
-          at: { x: x + 1.2, y: y + 14.2 },
-        },
-      ),
-    ],
-  };
+/** What the signs mean, as many in a line as fit, and the numbers under them. */
+function keyBlocks(typeface: Typeface, width: number): Block[] {
+  const lines: { fit: FitMark; words: string; across: number }[][] = [];
+  let across = width;
+  for (const [fit, words] of Object.entries(fitWords) as [FitMark, string][]) {
+    const wide = SIGN_AND_GAP + typeface.widthOf(words, smallLetters.size, smallLetters.weight);
+    if (across + wide > width) {
+      lines.push([]);
+      across = 0;
+    }
+    lines.at(-1)!.push({ fit, words, across });
+    across += wide;
+  }
+  return [
+    ...lines.map((line) => ({
+      height: 5,
+      draw: ({ x, y }: Point) =>
+        line.flatMap(({ fit, words, across: from }) => [
+          ...fitSign(fit, { x: x + from + 3, y: y + 2.6 }),
+          textLine(typeface, words, smallLetters, { at: { x: x + from + 6.2, y: y + 3.7 } }),
+        ]),
+    })),
+    gap(1),
+    ...paragraph(typeface, NUMBERS, width, smallLetters, 1.4),
+  ];
 }
+
+const SIGN_AND_GAP = 14;
+
+const NUMBERS =
+  'No sign: too thick or too thin. The number: how many wraps of the thread lie between two footside pins.';
