@@ -11,7 +11,6 @@ import type { Takes } from '#pattern/recipe/walk.ts';
 import type { ThreadListTrouble } from '#pattern/threads/thread-list.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from './picture.ts';
-import type { SizeTrouble } from './size/wish.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
 export type Trouble =
@@ -116,6 +115,14 @@ export type ArrangingTrouble =
   | { readonly kind: 'no-repeat' }
   | { readonly kind: 'no-ground-angle' }
   | { readonly kind: 'nothing-to-arrange' };
+
+/** Why a size cannot be found. */
+export type SizeTrouble =
+  | { readonly kind: 'size-scale-unknown' }
+  | { readonly kind: 'size-no-spacing' }
+  | { readonly kind: 'size-no-repeat' }
+  | { readonly kind: 'size-no-thread' }
+  | { readonly kind: 'size-absurd'; readonly factor: number; readonly least: number; readonly most: number };
 
 /** A thread, or a list of them, that is not understood. */
 export type ThreadTrouble =

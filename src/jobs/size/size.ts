@@ -19,8 +19,9 @@ import { footsideSpacing } from '#pattern/footside.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { scalePattern } from '#pattern/scale.ts';
+import type { SizeTrouble } from '../trouble.ts';
 import { type Fitted, fitPlace } from './fit.ts';
-import type { SizeTrouble, SizeWish } from './wish.ts';
+import type { SizeWish } from './wish.ts';
 
 /** A size, and everything that goes with it. */
 export interface Sizing {

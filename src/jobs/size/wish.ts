@@ -48,11 +48,3 @@ export type FitPlace =
   | { readonly kind: 'cloth'; readonly width: number; readonly height: number }
   /** Round a cloth that measures so much across. */
   | { readonly kind: 'round'; readonly diameter: number };
-
-/** Why a size cannot be found. */
-export type SizeTrouble =
-  | { readonly kind: 'size-scale-unknown' }
-  | { readonly kind: 'size-no-spacing' }
-  | { readonly kind: 'size-no-repeat' }
-  | { readonly kind: 'size-no-thread' }
-  | { readonly kind: 'size-absurd'; readonly factor: number; readonly least: number; readonly most: number };

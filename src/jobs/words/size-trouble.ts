@@ -1,6 +1,6 @@
 import { formatMm } from '#base/units/format-length.ts';
 import type { RepeatTrouble } from '#craft/size/repeats.ts';
-import type { SizeTrouble } from '../size/wish.ts';
+import type { SizeTrouble } from '../trouble.ts';
 import { listInWords, numberInWords } from './number.ts';
 
 /** Why a size cannot be found, and what to do next. */

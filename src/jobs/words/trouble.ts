@@ -5,7 +5,6 @@ import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
 import type { PictureTrouble } from '../picture.ts';
-import type { SizeTrouble } from '../size/wish.ts';
 import type {
   ArrangingTrouble,
   CheckTrouble,
@@ -17,6 +16,7 @@ import type {
   RecipeTrouble,
   RouteTrouble,
   ScaleTrouble,
+  SizeTrouble,
   ThreadTrouble,
   Trouble,
   TrueTrouble,

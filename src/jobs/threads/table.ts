@@ -12,10 +12,10 @@ import { threadTableSheets } from '#paper/sheet/size/thread-table.ts';
 import type { Typeface } from '#paper/type/typeface.ts';
 import { emptyPattern } from '#pattern/pins.ts';
 import { revisionOf } from '../revision.ts';
+import type { Sizing } from '../size/size.ts';
+import type { SizeTrouble } from '../trouble.ts';
 import { numberInWords } from '../words/number.ts';
 import { basisInWords, percentInWords, pinLines } from '../words/size.ts';
-import type { Sizing } from './size.ts';
-import type { SizeTrouble } from './wish.ts';
 
 export interface TableWish {
   readonly typeface: Typeface;
