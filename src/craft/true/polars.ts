@@ -14,8 +14,8 @@ export function findPolars(
 ): GrownPolar[] {
   return pieces(field, isFree).flatMap((pins) => {
     if (pins.length < LEAST_PIECE) return [];
-    const best = known.flatMap((seed) => growPolar(field, seed, pins) ?? []).sort(byMembers)[0];
-    if (best !== undefined) return [best];
+    const told = knownPolars(field, pins, known);
+    if (told.length > 0) return told;
     const seed = seedPolar(
       pins.map((pin) => field.pins[pin]!),
       middleOf(field, pins),
@@ -26,7 +26,18 @@ export function findPolars(
   });
 }
 
-const byMembers = (one: GrownPolar, other: GrownPolar): number => other.nodeOf.size - one.nodeOf.size;
+/** The finest first: half the rings of a lattice of many sectors would fit one of half as many. */
+function knownPolars(field: Field, pins: readonly number[], known: readonly PolarSeed[]): GrownPolar[] {
+  const found: GrownPolar[] = [];
+  let left = pins;
+  for (const seed of known.toSorted((one, other) => other.sectors - one.sectors)) {
+    const grown = growPolar(field, seed, left);
+    if (grown === null) continue;
+    found.push(grown);
+    left = left.filter((pin) => !grown.nodeOf.has(pin));
+  }
+  return found;
+}
 
 const LEAST_PIECE = 40;
 /** Pins farther apart than this many spacings hang together only through others. */

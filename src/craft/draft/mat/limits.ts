@@ -3,7 +3,7 @@ import type { Pattern } from '#pattern/pattern.ts';
 import type { MatRecipe } from '#pattern/recipe/mat.ts';
 import { MOST_GROWTH } from '../ring/limits.ts';
 import { type DraftTrouble, LEAST_SPACING } from '../trouble.ts';
-import type { Round } from './rounds.ts';
+import { type Round, roundsOfMat } from './rounds.ts';
 
 /** A round whose repeats do not go into its pins. */
 export function repeatTrouble({ figure, pins, strip: { length } }: Round): DraftTrouble | null {
@@ -18,28 +18,35 @@ export function repeatTrouble({ figure, pins, strip: { length } }: Round): Draft
 
 const MOST_LENGTH = 200;
 
-/** A round whose outer edge would be opened too far against its inner one: more sectors cure it. */
+/**
+ * Ground that would be too open in one place against the finest of the mat: with more sectors it grows less, with
+ * fewer it is less fine beyond doubled bands.
+ */
 export function growthTrouble(
   recipe: MatRecipe,
   rounds: readonly Round[],
   strips: readonly Pattern[],
 ): DraftTrouble | null {
   const { sectors } = recipe;
-  const least = rounds.reduce((most, { bend, pins, strip }, k) => {
-    const widest = strips[k]!.pins.reduce((farthest, { x }) => Math.max(farthest, x), 0);
-    const growth = bend.rate * widest;
-    // The logarithm of growth goes with one by the number of pins.
-    return growth <= Math.log(MOST_GROWTH)
-      ? most
-      : Math.max(most, (sectors * growth) / Math.log(MOST_GROWTH), sectors + 1, pins / strip.length);
-  }, 0);
-  if (least === 0) return null;
+  const spans = rounds.map(
+    ({ strip }, k) => strips[k]!.pins.reduce((most, { x }) => Math.max(most, x), 0) / strip.spacing,
+  );
+  const isEven = (count: number): boolean => {
+    const others = roundsOfMat({ ...recipe, sectors: count });
+    const inner = others.map(({ strip }) => strip.spacing);
+    const outer = others.map(
+      ({ bend, strip }, k) => strip.spacing * Math.exp(bend.rate * strip.spacing * spans[k]!),
+    );
+    return Math.max(...outer) <= MOST_GROWTH * Math.min(...inner);
+  };
+  if (isEven(sectors)) return null;
   const divides = (count: number): boolean =>
     rounds.every(({ pins, strip }) => ((pins / sectors) * count) % strip.length === 0) &&
     (recipe.centre.kind !== 'ring' || count % recipe.centre.pins === 0);
-  let nearest = Math.ceil(least);
-  while (nearest <= MOST_SECTORS && !divides(nearest)) nearest++;
-  const found = nearest <= MOST_SECTORS ? { least: nearest, nearest } : {};
+  const nearest = Array.from({ length: MOST_SECTORS - LEAST_SECTORS + 1 }, (_, k) => LEAST_SECTORS + k)
+    .toSorted((one, other) => Math.abs(one - sectors) - Math.abs(other - sectors))
+    .find((count) => divides(count) && isEven(count));
+  const found = nearest === undefined ? {} : { nearest };
   return {
     kind: 'recipe-figure',
     figure: 'sectors',
@@ -50,6 +57,7 @@ export function growthTrouble(
   };
 }
 
+const LEAST_SECTORS = 6;
 const MOST_SECTORS = 720;
 
 /** Pins that came too near each other; a larger spacing cures it. */

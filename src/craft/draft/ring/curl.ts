@@ -19,11 +19,13 @@ export function curl(strip: Pattern, bend: Bend, closedAfter: number | null): Pa
       : moved;
   };
   const { repeat: _, ...rest } = strip;
+  const runs = strip.runs.map((run) => bentRun(run, flat, idOf, closedAfter));
+  const closing = runs.flatMap((run, k) => closingLine(run, strip.runs[k]!, strip.marks));
   return {
     ...rest,
     pins: kept.map((pin) => ({ ...pin, ...bend.place(pin) })),
-    runs: strip.runs.map((run) => bentRun(run, flat, idOf, closedAfter)),
-    marks: withoutTwins(strip.marks.map(bent), new Set(idOf.values())),
+    runs,
+    marks: [...withoutTwins(strip.marks.map(bent), new Set(idOf.values())), ...closing],
     areas: strip.areas.map((area): Area => ({ ...area, outline: area.outline.map(anchor) })),
   };
 }
@@ -73,6 +75,21 @@ function bentRun(
     even: run.even && isAlong,
   };
 }
+
+/** The line from the last pin of a run on to its first, where lines run from pin to pin. */
+function closingLine(run: Run, before: Run, marks: readonly Mark[]): Mark[] {
+  if (!run.closed || before.closed || run.pins.length < before.pins.length) return [];
+  const [from, next, last] = [run.pins[0]!, run.pins[1]!, run.pins.at(-1)!];
+  const isLined = marks.some((mark) => isLineBetween(mark, from, next));
+  return isLined ? [{ id: `${last}-${from}`, kind: 'line', from: { pin: last }, to: { pin: from } }] : [];
+}
+
+const isLineBetween = (mark: Mark, from: string, to: string): boolean =>
+  mark.kind === 'line' &&
+  'pin' in mark.from &&
+  mark.from.pin === from &&
+  'pin' in mark.to &&
+  mark.to.pin === to;
 
 const flatPlace = (flat: ReadonlyMap<string, Point>, anchor: Anchor): Point =>
   'pin' in anchor ? flat.get(anchor.pin)! : anchor;
