@@ -100,6 +100,7 @@ export type RecipeTrouble =
 /** What is wrong with a figure of a recipe; `means` says in words what the figure is. */
 export type FigureTrouble =
   | (DraftTrouble & { readonly means: string | null })
+  | { readonly kind: 'missing-figure'; readonly figure: string; readonly means: string | null }
   | { readonly kind: 'unknown-figure'; readonly figure: string; readonly figures: readonly string[] }
   | {
       readonly kind: 'bad-figure';

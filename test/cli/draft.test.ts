@@ -80,6 +80,31 @@ describe('pinlight draft', () => {
     expect(readFileSync(recipe, 'utf8').split('\n').length).toBeGreaterThan(10);
   });
 
+  test('a part that is set in steps, and taken out again', async () => {
+    const fans = ['--set', 'headside.kind=fans', '--set', 'headside.pins=9', '--set', 'headside.stitch=half'];
+    await result('plain-strip', ...fans, '-o', at('fans.json'));
+    expect(patternIn('fans.json').recipe).toMatchObject({
+      headside: { kind: 'fans', pins: 9, stitch: 'half' },
+    });
+    await result(at('fans.json'), '--set', 'headside=none', '-o', at('plain-again.json'));
+    expect(patternIn('plain-again.json').recipe).not.toHaveProperty('headside');
+    expect(patternIn('plain-again.json').areas).toEqual([]);
+  });
+
+  test('a figure that cannot be met is named with its limits, and the nearest works', async () => {
+    const fans = ['--set', 'headside.kind=fans', '--set', 'headside.stitch=half'];
+    const words = ['draft', 'plain-strip', ...fans, '--set'];
+    const run = await pinlight([...words, 'headside.pins=40']);
+    expect(run.code).toBe(2);
+    const [, most, nearest] =
+      /headside\.pins cannot be 40: the pins would stand closer .* from 3 to (\d+)\. The nearest that works is (\d+)\. \(headside\.pins: Pins of each/.exec(
+        run.err,
+      )!;
+    expect(nearest).toBe(most);
+    expect((await pinlight([...words, `headside.pins=${nearest}`])).code).toBe(0);
+    expect((await pinlight([...words, `headside.pins=${Number(most) + 1}`])).code).toBe(2);
+  });
+
   test('--figures says what each figure is, means and can be', async () => {
     const { out } = await pinlight(['draft', 'plain-strip', '--figures', '--set', 'spacing=1in']);
     expect(out).toMatch(
@@ -120,6 +145,10 @@ describe('pinlight draft', () => {
     [['no-such-thing'], /no recipe "no-such-thing" in the library.*plain-strip/],
     [['no-such.json'], /no such file/],
     [['plain-strip', '--set', 'spacing'], /--set "spacing" is not understood/],
+    [['plain-strip', '--set', 'headside.kind=fans'], /needs headside\.pins as well.*Pins of each/],
+    [['plain-strip', '--set', 'repeats=none'], /repeats cannot be "none"/],
+    [['plain-strip', '--set', 'areas.7.shape=diamond'], /no figure "areas\.7\.shape"/],
+    [['plain-strip', '--set', 'repeats=10000', '--set', 'length=200'], /more pins than a pattern can have/],
     [['plain-strip', '--set', 'colour=red'], /no figure "colour". It has kind, spacing, angle/],
     [['plain-strip', '--set', 'spacing.left=3'], /no figure "spacing\.left"/],
     [['plain-strip', '--set', '__proto__=3'], /no figure/],

@@ -13,7 +13,7 @@ import {
   type Takes,
   takesOf,
 } from '#pattern/recipe/walk.ts';
-import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { Path, PatternTrouble } from '#pattern/trouble.ts';
 import type { FigureTrouble } from '../trouble.ts';
 
 /** A figure as a person sets it: its path in the recipe, and what it becomes, as typed. */
@@ -41,7 +41,21 @@ export function withFigures(
     if (!next.ok) return next;
     changed = next.value;
   }
-  return parsePart(recipeSchema, changed, ['recipe']);
+  const shaped = parsePart(recipeSchema, changed, []);
+  if (shaped.ok || shaped.trouble.kind !== 'wrong-shape') return shaped;
+  const { path, reason } = shaped.trouble;
+  if (reason.kind !== 'missing') return failed({ ...shaped.trouble, path: ['recipe', ...path] });
+  return failed({ kind: 'missing-figure', figure: path.join('.'), means: meaningAt(changed, path) });
+}
+
+function meaningAt(value: unknown, path: Path): string | null {
+  let schema: z.core.$ZodType | undefined = recipeSchema;
+  let at = value;
+  for (const key of path) {
+    schema = schema && partSchema(schema, at, String(key));
+    at = Object(at)[key];
+  }
+  return schema ? meaningOf(schema) : null;
 }
 
 /** The value with the part at the end of a path set; null where the path leads nowhere. */

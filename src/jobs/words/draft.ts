@@ -21,6 +21,10 @@ export function recipeTroubleInWords(trouble: RecipeTrouble): string {
 /** Which figure of a recipe cannot be met, its limits, and the nearest that works. */
 export function figureTroubleInWords(trouble: FigureTrouble): string {
   switch (trouble.kind) {
+    case 'missing-figure': {
+      const { figure, means } = trouble;
+      return `So the recipe needs ${visible(figure)} as well. Set it too, as --set ${visible(figure)}=…${meaning(figure, means)}`;
+    }
     case 'unknown-figure':
       return `This recipe has no figure ${quoted(trouble.figure)}. It has ${listInWords(trouble.figures)}.`;
     case 'bad-figure': {
@@ -49,20 +53,20 @@ function draftTrouble(trouble: DraftTrouble & { readonly means: string | null })
     nearest === undefined
       ? ' Change it or the figures round it.'
       : ` The nearest that works is ${said(nearest)}.`;
-  return `The figure ${visible(figure)} is ${said(given)}, and ${WHY[why]}.${limits}${next}${meaning(figure, means)}`;
+  return `The figure ${visible(figure)} cannot be ${said(given)}: ${WHY[why]}.${limits}${next}${meaning(figure, means)}`;
 }
 
 const WHY: Readonly<Record<DraftWhy, string>> = {
-  'pins-too-close': 'so the pins would stand closer together than any pin allows',
+  'pins-too-close': 'the pins would stand closer together than two holes can',
   'too-many-pins': 'that makes more pins than a pattern can have',
   'repeat-does-not-divide': 'that does not go into the repeat a whole number of times',
   'corner-does-not-divide': 'that leaves no whole repeats from corner to corner',
   'too-narrow': 'that is too narrow for what should stand in it',
   'does-not-fit': 'that does not fit beside the other figures',
-  'in-the-way': 'so it would lie on something else that is drafted there',
+  'in-the-way': 'it would lie on something else that is drafted there',
   'off-the-lattice': 'that is no place of the lattice',
-  'bend-too-tight': 'so the curve would bend more tightly than the lace can follow',
-  'crosses-too-tightly': 'so it would cross itself at too sharp an angle or too near another crossing',
+  'bend-too-tight': 'the lace cannot follow so tight a bend',
+  'crosses-too-tightly': 'it would cross itself at too sharp an angle, or too near another crossing',
 };
 
 const meaning = (figure: string, means: string | null): string =>

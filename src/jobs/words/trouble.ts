@@ -163,7 +163,6 @@ const LIGHT: Kinds<CheckTrouble> = {
 
 const RECIPE: Kinds<RecipeTrouble> = { 'no-recipe': true, 'unknown-recipe': true };
 
-const FIGURE: Kinds<FigureTrouble> = { 'recipe-figure': true, 'unknown-figure': true, 'bad-figure': true };
 const SIZE: Kinds<SizeTrouble | RepeatTrouble> = {
   'size-scale-unknown': true,
   'size-no-spacing': true,
@@ -180,6 +179,13 @@ const threadTroubleInWords = (trouble: ThreadTrouble): string =>
   trouble.kind === 'bad-thread'
     ? yarnTroubleInWords(trouble.trouble)
     : threadListTroubleInWords(trouble.trouble);
+
+const FIGURE: Kinds<FigureTrouble> = {
+  'recipe-figure': true,
+  'missing-figure': true,
+  'unknown-figure': true,
+  'bad-figure': true,
+};
 
 const ARRANGE: Kinds<ArrangingTrouble> = {
   'units-differ': true,

@@ -100,8 +100,11 @@ export const meaningOf = (schema: z.core.$ZodType): string | null => {
 };
 
 /** Whether a figure may be left out altogether. */
-export const isOptional = (schema: z.core.$ZodType): boolean =>
-  (schema as z.ZodType).safeParse(undefined).success;
+export function isOptional(schema: z.core.$ZodType): boolean {
+  const { def } = (schema as z.core.$ZodTypes)._zod;
+  const inner = innerOf(schema);
+  return def.type === 'optional' || def.type === 'default' || (inner !== null && isOptional(inner));
+}
 
 /** Every schema that a figure's value may fit. */
 export function leavesOf(schema: z.core.$ZodType): readonly z.core.$ZodType[] {
