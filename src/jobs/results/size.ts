@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { fibres } from '#base/units/yarn/fibre.ts';
 import type { CopyChain } from '#craft/size/copier.ts';
 import type { RepeatChoice } from '#craft/size/repeats.ts';
+import { eitherHabit } from '#craft/size/thread.ts';
 import type { Sizing, ThreadAtSize } from '../size/size.ts';
 import { rounded } from './numbers.ts';
 
@@ -37,6 +38,11 @@ const thread = z.strictObject({
   tex: z.number(),
   wrapsPerCm: z.number(),
   wrapsFrom: z.enum(['measured', 'reckoned']),
+  eitherHabit: z
+    .boolean()
+    .describe(
+      'Whether it is a folded silk whose number may be that of the whole thread, which is then far finer.',
+    ),
   wrapped: mm.describe('Diameter as it winds on a ruler, mm.'),
   compact: mm.describe('Diameter pulled tight in cloth, mm.'),
   rightSpacing: mm.describe('The footside spacing at which it is just right, mm.'),
@@ -65,7 +71,13 @@ export const sizeResult = z.strictObject({
     .strictObject({
       pin: mm,
       from: z.enum(['grid', 'thread', 'measured']),
-      needle: z.strictObject({ least: mm, wanted: mm, most: mm, named: z.array(z.string()) }),
+      needle: z.strictObject({
+        least: mm,
+        wanted: mm,
+        most: mm,
+        named: z.array(z.string()),
+        others: z.array(z.string()).describe('As thick in other gauges.'),
+      }),
     })
     .nullable(),
 });
@@ -96,6 +108,7 @@ export function toSizeResult(sizing: Sizing): SizeResult {
         wanted: rounded(pins.needle.wanted),
         most: rounded(pins.needle.most),
         named: pins.needle.needles.map(({ label }) => label),
+        others: pins.needle.others.map(({ gauge, size }) => `${gauge} ${size.label}`),
       },
     },
   };
@@ -128,6 +141,7 @@ const toThread = ({ thread: one, rightSpacing, here }: ThreadAtSize) => ({
   tex: rounded(one.tex),
   wrapsPerCm: rounded(one.wrapsPerCm),
   wrapsFrom: one.wrapsFrom,
+  eitherHabit: eitherHabit(one),
   wrapped: rounded(one.wrapped),
   compact: rounded(one.compact),
   rightSpacing: rounded(rightSpacing),

@@ -1,4 +1,5 @@
 import { formatBoth, formatInches, formatMm } from '#base/units/format-length.ts';
+import { NEEDLES_DIFFER } from '#base/units/gauges/needles.ts';
 import type { Fibre } from '#base/units/yarn/fibre.ts';
 import { formatCount, formatYarn } from '#base/units/yarn/format.ts';
 import type { YarnSystem } from '#base/units/yarn/system.ts';
@@ -7,7 +8,7 @@ import { foldedYarn } from '#base/units/yarn/yarn.ts';
 import type { CopyChain } from '#craft/size/copier.ts';
 import { type Fit, type LaceKind, usualWraps } from '#craft/size/grid.ts';
 import type { RepeatChoice } from '#craft/size/repeats.ts';
-import type { Thread } from '#craft/size/thread.ts';
+import { eitherHabit, type Thread } from '#craft/size/thread.ts';
 import type { Fitted } from '../size/fit.ts';
 import type { Sizing, ThreadAtSize } from '../size/size.ts';
 import { countInWords, listInWords, numberInWords } from './number.ts';
@@ -138,6 +139,7 @@ function threadSection({ thread, rightSpacing, here }: ThreadAtSize, { after }: 
   return [
     `${thread.name} (${thread.fibre})`,
     ...countsInWords(thread),
+    ...habitInWords(thread),
     `  ${wrapsInWords(thread)}`,
     `  ${formatMm(thread.wrapped, 3)} thick as it winds on a ruler, ${formatMm(thread.compact, 3)} pulled tight in cloth.`,
     `  Just right where footside pins stand ${formatBoth(rightSpacing)} apart.`,
@@ -154,6 +156,14 @@ function threadSection({ thread, rightSpacing, here }: ThreadAtSize, { after }: 
 
 /** More threads than this are told in a line each. */
 const FEW = 2;
+
+/** A folded silk may be far finer than its number lets one think. */
+const habitInWords = (thread: Thread): string[] =>
+  thread.yarn && eitherHabit(thread)
+    ? [
+        `  Old spun silk numbers the whole thread, not the strand: if this one does, it is far finer. Then write "${formatYarn(thread.yarn)} resultant"; counted wraps tell.`,
+      ]
+    : [];
 
 const threadLine = ({ thread, rightSpacing, here }: ThreadAtSize): string =>
   `  ${thread.name}: ${numberInWords(thread.wrapsPerCm, 1)} wraps a cm, just right at ${formatMm(rightSpacing)}${
@@ -215,11 +225,14 @@ export function pinLines({ pins }: Sizing): string[] {
     thread: 'usual for so fine a thread, from memory',
   }[choice.from];
   const named = needle.needles.slice(0, 2).map(({ label }) => label);
+  const others = needle.others.map(({ gauge, size }) => `${gauge} ${size.label}`);
   return [
     `Pins about ${formatMm(choice.pin)} (${formatInches(choice.pin)}) thick, ${source}.`,
     `A needle slightly thinner, so that the card grips the pin: ${formatMm(needle.least)} to ${formatMm(needle.most)}${
       named.length > 0 ? `, such as ${named.join(' or ')}` : ''
-    }. Makers\u2019 numbers differ by 0.05 mm: measure yours.`,
+    }. Makers\u2019 numbers differ by ${formatMm(NEEDLES_DIFFER)}: measure yours.`,
+    ...(others.length === 0 ? [] : [`As thick in other gauges: ${listInWords(others)}.`]),
+    'Needles are sharp: prick on a firm pad, and never with a finger under the card.',
   ];
 }
 

@@ -187,3 +187,13 @@ test('the page says what rests on memory, and both units', () => {
   expect(page).toContain('A fresh print is truer than any copy');
   expect(page).not.toMatch(/undefined|NaN|\[object/);
 });
+
+test('a folded silk is told both ways, and a needle comes with its names and its caution', () => {
+  const silk = threadOf({ name: 'silk', fibre: 'silk', count: 'Nm 60/2' });
+  if (!silk.ok) throw new Error(silk.trouble.kind);
+  const page = sizeInWords(sized(strip, { threads: [silk.value] }));
+  expect(page).toContain('"60/2 Nm resultant"');
+  expect(page).toMatch(/As thick in other gauges: .*SWG \d/);
+  expect(page).toContain('Needles are sharp');
+  expect(sizeInWords(sized(strip, { threads: [linen] }))).not.toContain('resultant');
+});
