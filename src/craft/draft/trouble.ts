@@ -18,6 +18,7 @@ export interface DraftTrouble {
 export type DraftWhy =
   | 'pins-too-close'
   | 'too-many-pins'
+  | 'too-large'
   | 'repeat-does-not-divide'
   | 'corner-does-not-divide'
   | 'too-narrow'

@@ -3,13 +3,14 @@ import { done, failed, type Result } from '#base/result.ts';
 import { draft } from '#craft/draft/draft.ts';
 import type { LostEdit } from '#craft/draft/redraft/list.ts';
 import { redraft } from '#craft/draft/redraft.ts';
+import type { DraftTrouble } from '#craft/draft/trouble.ts';
 import type { PatternWithPictures } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { boxOfPins } from '#pattern/pins.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { figuresOf } from '#pattern/recipe/walk.ts';
 import { MOST_PINS } from '../open.ts';
-import type { Trouble } from '../trouble.ts';
+import type { FigureTrouble, Trouble } from '../trouble.ts';
 import { type FigureSet, withFigures } from './set.ts';
 import type { RecipeSource } from './source.ts';
 
@@ -34,9 +35,7 @@ export function draftRecipe(source: RecipeSource, sets: readonly FigureSet[]): R
   const drafted =
     source.from === 'pattern' ? redraft(source.pattern, recipe) : drawn(draft(recipe, source.about));
   if (!drafted.ok) {
-    const { trouble } = drafted;
-    const own = figuresOf(recipe).find(({ path }) => path === trouble.figure);
-    return failed({ ...trouble, means: own?.means ?? null });
+    return failed(explained(recipe, drafted.trouble));
   }
   const { pattern, kept, lost } = drafted.value;
   const { length } = pattern.pins;
@@ -56,3 +55,11 @@ export function draftRecipe(source: RecipeSource, sets: readonly FigureSet[]): R
 
 const drawn = <Trouble>(drafted: Result<Pattern, Trouble>) =>
   drafted.ok ? done({ pattern: drafted.value, kept: 0, lost: [] }) : drafted;
+
+/** The trouble with what its figure means; a figure that the recipe does not take is no advice. */
+function explained(recipe: Recipe, { nearest, ...trouble }: DraftTrouble): FigureTrouble {
+  const { figure } = trouble;
+  const means = figuresOf(recipe).find(({ path }) => path === figure)?.means ?? null;
+  const works = nearest !== undefined && withFigures(recipe, [{ path: figure, text: String(nearest) }]).ok;
+  return { ...trouble, ...(works && { nearest }), means };
+}

@@ -49,6 +49,11 @@ function draftTrouble(trouble: DraftTrouble & { readonly means: string | null })
         : most !== undefined
           ? ` Here it can be at most ${said(most)}.`
           : '';
+  // Some figures have one more choice beyond their limit, such as a whole ring beyond the widest fan.
+  const isBeyond = nearest !== undefined && (nearest > (most ?? nearest) || nearest < (least ?? nearest));
+  if (isBeyond && limits !== '') {
+    return `The figure ${visible(figure)} cannot be ${said(given)}: ${WHY[why]}.${limits.replace(/\.$/, '')}, or ${said(nearest)}, which is nearest.${meaning(figure, means)}`;
+  }
   const next =
     nearest === undefined
       ? ' Change it or the figures round it.'
@@ -59,6 +64,7 @@ function draftTrouble(trouble: DraftTrouble & { readonly means: string | null })
 const WHY: Readonly<Record<DraftWhy, string>> = {
   'pins-too-close': 'the pins would stand closer together than two holes can',
   'too-many-pins': 'that makes more pins than a pattern can have',
+  'too-large': 'the pattern would reach farther than 100 m from its origin',
   'repeat-does-not-divide': 'that does not go into the repeat a whole number of times',
   'corner-does-not-divide': 'that leaves no whole repeats from corner to corner',
   'too-narrow': 'that is too narrow for what should stand in it',

@@ -2,18 +2,14 @@ import { PointIndex } from '#base/geometry/point-index.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { MatRecipe } from '#pattern/recipe/mat.ts';
 import { MOST_GROWTH } from '../ring/limits.ts';
+import { draftStrip } from '../strip/strip.ts';
 import { type DraftTrouble, LEAST_SPACING } from '../trouble.ts';
 import { type Round, roundsOfMat } from './rounds.ts';
 
 /** A round whose repeats do not go into its pins. */
-export function repeatTrouble({ figure, pins, strip: { length } }: Round): DraftTrouble | null {
-  if (pins % length === 0) return null;
-  const parts = Array.from({ length: Math.min(pins, MOST_LENGTH) }, (_, k) => k + 1).filter(
-    (k) => pins % k === 0,
-  );
-  const nearest = parts.reduce((best, k) => (Math.abs(k - length) < Math.abs(best - length) ? k : best));
-  const why = 'repeat-does-not-divide';
-  return { kind: 'recipe-figure', figure: `${figure}.length`, given: length, unit: 'count', why, nearest };
+export function repeatTrouble({ figure, pins, strip }: Round): DraftTrouble | null {
+  if (pins % strip.length === 0) return null;
+  return lengthTrouble({ figure, pins, strip }, 'repeat-does-not-divide');
 }
 
 const MOST_LENGTH = 200;
@@ -84,10 +80,36 @@ export function spacingTrouble(spacing: number, factor: number): DraftTrouble {
   };
 }
 
+/** A length has to suit the ground and the edge, and whole repeats of it have to go round. */
+function lengthTrouble(
+  { figure, pins, strip }: Omit<Round, 'prefix' | 'bend'>,
+  why: DraftTrouble['why'],
+): DraftTrouble {
+  const { length } = strip;
+  const suits = (part: number): boolean => {
+    const drafted = draftStrip({ ...strip, length: part, repeats: 1 });
+    return drafted.ok || drafted.trouble.figure !== 'length';
+  };
+  const nearest = partsOf(pins)
+    .toSorted((one, other) => Math.abs(one - length) - Math.abs(other - length))
+    .find(suits);
+  const found = nearest === undefined ? {} : { nearest };
+  return { kind: 'recipe-figure', figure: `${figure}.length`, given: length, unit: 'count', why, ...found };
+}
+
+/** Lengths of which whole repeats go into so many pins. */
+const partsOf = (pins: number): number[] =>
+  Array.from({ length: Math.min(pins, MOST_LENGTH) }, (_, k) => k + 1).filter((k) => pins % k === 0);
+
 /** Trouble of a round's strip, in the words of the mat's recipe. */
-export function ofMat(recipe: MatRecipe, { figure, strip }: Round, trouble: DraftTrouble): DraftTrouble {
+export function ofMat(
+  recipe: MatRecipe,
+  { figure, pins, strip }: Round,
+  trouble: DraftTrouble,
+): DraftTrouble {
   if (trouble.figure === 'spacing')
     return spacingTrouble(recipe.spacing, (trouble.nearest ?? strip.spacing) / strip.spacing);
+  if (trouble.figure === 'length') return lengthTrouble({ figure, pins, strip }, trouble.why);
   if (trouble.figure !== 'repeats') return { ...trouble, figure: `${figure}.${trouble.figure}` };
   const most = Math.floor((recipe.sectors * (trouble.most ?? strip.repeats)) / strip.repeats);
   return {
