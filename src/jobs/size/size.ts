@@ -18,6 +18,7 @@ import { findRegularity } from '#craft/true/index.ts';
 import { footsideSpacing } from '#pattern/footside.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
+import type { RingRecipe } from '#pattern/recipe/ring.ts';
 import { scalePattern } from '#pattern/scale.ts';
 import type { SizeTrouble } from '../trouble.ts';
 import { type Fitted, fitPlace } from './fit.ts';
@@ -112,8 +113,20 @@ function measuresOf(pattern: Pattern | null, wish: SizeWish, progress: Progress)
   };
 }
 
+const isRing = (recipe: Recipe | undefined): recipe is RingRecipe =>
+  recipe?.kind === 'ring' && recipe.arc === 360;
+
+/** The way round the circle on which the footside pins of a ring stand a spacing apart, measured straight, mm. */
+const footsideCircle = ({ spacing, repeats, length }: RingRecipe): number =>
+  (Math.PI * spacing) / Math.sin(Math.PI / (repeats * length));
+
 /** As the pattern states it; else, where it is needed, the longest stretch after which its pins are found again. */
-function repeatOf({ pins, repeat }: Pattern, { target }: SizeWish, progress: Progress): number | null {
+function repeatOf(
+  { pins, repeat, recipe }: Pattern,
+  { target }: SizeWish,
+  progress: Progress,
+): number | null {
+  if (isRing(recipe)) return footsideCircle(recipe) / recipe.repeats;
   if (repeat) return Math.hypot(repeat.step.x, repeat.step.y);
   if (target?.kind !== 'fit') return null;
   const steps = findRegularity(pins, { progress }).structures.flatMap((one) =>
@@ -136,7 +149,12 @@ function factorOf(
   if (target.kind === 'scale') return done({ factor: target.factor, fitted: null });
   if (target.kind === 'fit') {
     if (repeat === null) return failed({ kind: 'size-no-repeat' });
-    const fitted = fitPlace(repeat, pattern?.sizes.cardThickness ?? 0, target);
+    // A ring that is drafted closes with the repeats that it has, and with no other number.
+    const round = target.place.kind === 'round' && isRing(pattern?.recipe) ? pattern.recipe.repeats : null;
+    const fitted = fitPlace(repeat, pattern?.sizes.cardThickness ?? 0, {
+      ...target,
+      repeats: round ?? target.repeats,
+    });
     return fitted.ok ? done({ factor: fitted.value.chosen.scale, fitted: fitted.value }) : fitted;
   }
   if (spacing === null) return failed({ kind: 'size-no-spacing' });

@@ -144,6 +144,28 @@ describe('to a place', () => {
     expect(larger!.pins).toHaveLength(pattern.pins.length);
   });
 
+  test('a ring round a cloth: its footside circle is as wide as the cloth', () => {
+    const recipe = recipeSchema.parse({
+      kind: 'ring',
+      spacing: 5,
+      angle: 45,
+      repeats: 12,
+      length: 8,
+      width: 6,
+    });
+    const drafted = draft(recipe, { name: 'Ring' });
+    if (!drafted.ok) throw new Error(drafted.trouble.kind);
+    const { pattern, fitted } = sized(drafted.value, {
+      target: filling({ kind: 'round', diameter: 150 }),
+    });
+    expect(fitted!.chosen.counts).toEqual([12]);
+    const foot = pattern!.runs.find(({ role }) => role === 'footside')!;
+    const places = new Map(pattern!.pins.map((pin) => [pin.id, pin]));
+    // Opposite pins of 96: as far apart as the cloth is wide.
+    const [one, other] = [places.get(foot.pins[0]!)!, places.get(foot.pins[48]!)!];
+    expect(Math.hypot(one.x - other.x, one.y - other.y)).toBeCloseTo(150, 6);
+  });
+
   test('a repeat that is not stated is found among the pins', () => {
     const { pattern } = edging({ repeats: 6 });
     const { repeat, ...rest } = pattern;
