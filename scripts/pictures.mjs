@@ -50,6 +50,10 @@ try {
     '110',
   );
   await row([at('light-card-picture.png'), at('light-reprick-map-a1.png')], 'light.png');
+  const threads = ['--threads', join(home, 'examples', 'threads.json')];
+  const size = ['size', join(home, 'examples', 'rosehip-edging.json'), ...threads];
+  pinlight(...size, '--table', at('size.png'), '--paper', 'A4');
+  await row([at('size-thread-table.png'), at('size-cloth-picture.png')], 'size.png');
   await paperToCard(at('ready/05-under-film-as-it-will-look.png'));
   const { makeGallery } = await imported('test/support/examples/gallery.ts');
   await makeGallery(images);

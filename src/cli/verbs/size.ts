@@ -10,6 +10,7 @@ import { readThreadList, type ThreadEntry } from '#pattern/threads/thread-list.t
 import { openFonts } from '../files/fonts.ts';
 import { openPattern, patternBytes } from '../files/pattern.ts';
 import { readInput, STANDARD } from '../files/read.ts';
+import { sheetFiles } from '../files/sheets.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
 import { badOption } from '../options/bad-option.ts';
 import { needed } from '../options/needed.ts';
@@ -111,7 +112,10 @@ export const addSize: AddVerb = (pinlight, leave) => {
     .option('--pin <length>', 'how thick your pins are, as you measured them', lengthOf('--pin', '0.55mm'))
     .option('--with-holes', 'make pins, holes and gimps larger or smaller too, as a copier does')
     .option('-o, --output <file>', 'where the pattern at its new size goes')
-    .option('--table <file.pdf>', 'a table to print: which of your threads suits at which size')
+    .option(
+      '--table <file>',
+      'a table to print, .pdf, .svg or .png: which of your threads suits at which size',
+    )
     .option('--paper <size>', 'with --table, the paper in your printer: A4, Letter …', paper)
     .option('--sizes <percents>', 'with --table, the sizes to judge: 71%,85%,100%', sizes)
     .option('--json', 'for machines, as docs/schema/size.schema.json describes')
@@ -124,13 +128,13 @@ export const addSize: AddVerb = (pinlight, leave) => {
       const sizing = orRefuse(sizePattern(file?.pattern ?? null, wish, line.progress), name ?? null);
       line.clear();
       const inputs = [name, flags.threads].flatMap((one) => (one === undefined ? [] : [one]));
-      const pdf = flags.table === undefined ? null : await tableOf(sizing, flags);
+      const table = flags.table === undefined ? [] : await tableOf(sizing, flags.table, flags);
       if (flags.output !== undefined && file && sizing.pattern) {
         const sized = { ...file, pattern: sizing.pattern };
         await writeWhole(flags.output, patternBytes(sized, flags.output), inputs);
         say(resizedInWords(sizing));
       }
-      if (pdf && flags.table !== undefined) await writeWhole(flags.table, pdf, inputs);
+      for (const [place, content] of table) await writeWhole(place, content, inputs);
       if (flags.output !== STANDARD && flags.table !== STANDARD) {
         await writeStandard(flags.json ? resultText(toSizeResult(sizing)) : clean(sizeInWords(sizing)));
       }
@@ -167,10 +171,16 @@ async function threadsIn(file: string): Promise<readonly ThreadEntry[]> {
     : orRefuse({ ok: false, trouble: { kind: 'bad-threads', trouble: list.trouble } }, file);
 }
 
-async function tableOf(sizing: Sizing, flags: Flags): Promise<Uint8Array> {
+/** The sheets of the table as files: one PDF, or a picture for each. */
+async function tableOf(sizing: Sizing, table: string, flags: Flags) {
   const size = needed('--paper', flags.paper, 'the size of the paper in your printer, such as A4 or Letter');
   const typeface = openFonts();
   const wish = { typeface, paper: size, scales: flags.sizes ?? USUAL_SCALES };
   const sheets = orRefuse(sizeSheets(sizing, wish), null);
-  return sheetsToPdf(sheets, typeface, 'Which thread at which size', null);
+  return sheetFiles(sheets, table, PICTURE_DPI, typeface, () =>
+    sheetsToPdf(sheets, typeface, 'Which thread at which size', null),
+  );
 }
+
+/** Dots an inch of .png files: sharp on a screen, small in a letter. */
+const PICTURE_DPI = 150;
