@@ -3,6 +3,7 @@ import { MAX_COORDINATE } from '#pattern/file/limits.ts';
 import type { About, Pattern } from '#pattern/pattern.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { draftMat } from './mat/mat.ts';
+import { draftMotif } from './motif/motif.ts';
 import { draftRing } from './ring/ring.ts';
 import { draftStrip } from './strip/strip.ts';
 import type { DraftTrouble } from './trouble.ts';
@@ -45,5 +46,7 @@ function draftKind(recipe: Recipe): Result<Pattern, DraftTrouble> {
       return draftRing(recipe);
     case 'mat':
       return draftMat(recipe);
+    case 'motif':
+      return draftMotif(recipe);
   }
 }

@@ -19,6 +19,7 @@ export type DraftWhy =
   | 'pins-too-close'
   | 'too-many-pins'
   | 'too-large'
+  | 'too-few-pins'
   | 'repeat-does-not-divide'
   | 'corner-does-not-divide'
   | 'too-narrow'
@@ -26,7 +27,10 @@ export type DraftWhy =
   | 'in-the-way'
   | 'off-the-lattice'
   | 'bend-too-tight'
-  | 'crosses-too-tightly';
+  | 'crosses-too-tightly'
+  | 'crosses-itself'
+  | 'leaves-no-ground'
+  | 'motifs-overlap';
 
 /**
  * Pins nearer than this are not drafted, mm: the usual hole of 0.5 mm and 0.25 mm of card that has to stand beside it,

@@ -1,6 +1,7 @@
 import { distance, type Point } from '#base/geometry/point.ts';
 import type { MissingPin } from '#pattern/structure.ts';
 import { type Field, pinsWithin } from './field.ts';
+import { meantHoles } from './meant-holes.ts';
 import { FILLED, isAmongPins, LEAST_CONFIDENCE, MOST_LACKING, weigh } from './missing.ts';
 import type { Net, Node } from './net.ts';
 import type { Ask, Witness } from './witness.ts';
@@ -11,7 +12,7 @@ import type { Ask, Witness } from './witness.ts';
  * copies of the pattern fill with ground. What is empty in the other copies too was meant so.
  */
 export function missingInNet(field: Field, net: Net, ask: Ask): MissingPin[] {
-  const empty = emptyNodes(net);
+  const empty = unmeantNodes(field, net, emptyNodes(net));
   const hungTogether = groupsOf(net, empty);
   const askGround = copiesAgree(net, ask) ? ask : nobody;
   const open = new Map<number, OpenNode>();
@@ -74,10 +75,25 @@ const nodesOf = (
 ): Map<number, Node> =>
   new Map([...open].flatMap(([key, one]) => (wanted(one) ? [[key, one.node] as const] : [])));
 
+/** The empty nodes without the holes of a ground that is made with holes. */
+function unmeantNodes(field: Field, net: Net, empty: ReadonlyMap<number, Node>): Map<number, Node> {
+  const holes = new Map(
+    [...empty].filter(([, node]) => {
+      const place = net.placeOf(node);
+      return (
+        !isFilled(field, net, place, net.spacingAt(node), NOBODY) &&
+        isEnclosed(surroundings(field, net, node))
+      );
+    }),
+  );
+  const meant = meantHoles(net, holes);
+  return new Map([...empty].filter(([key]) => !meant.has(key)));
+}
+
 const MOST_AROUND = 6;
 
 /** With neighbours on opposite sides in three directions, or in two and hardly one lacking, a node is enclosed. */
-const isEnclosed = ({ pairs, around }: OpenNode): boolean =>
+const isEnclosed = ({ pairs, around }: Pick<OpenNode, 'pairs' | 'around'>): boolean =>
   pairs >= 3 || (pairs === 2 && around >= MOST_AROUND);
 
 /** A pin of no node may have strayed so far from this one, in parts of the spacing. */
@@ -92,7 +108,8 @@ function isFilled(field: Field, net: Net, place: Point, spacing: number, { yes, 
   );
 }
 
-const nobody: Ask = () => ({ yes: 0, no: 0 });
+const NOBODY: Witness = { yes: 0, no: 0 };
+const nobody: Ask = () => NOBODY;
 
 /** Where fewer of the ground's own pins than this have their copies, the copies are no witnesses for ground. */
 const LEAST_AGREED = 0.85;

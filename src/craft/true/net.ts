@@ -13,6 +13,7 @@ export interface Net {
   /** Standard deviation of a pin from its node, per coordinate. */
   readonly sigma: number;
   readonly members: Iterable<Node>;
+  readonly memberCount: number;
   readonly isMember: (pin: number) => boolean;
   readonly keyOf: (node: Node) => number;
   /** Whether there is such a node at all, pinned or not. */
@@ -37,6 +38,7 @@ export const latticeNet = ({ frame, sigma, nodeOf, pinAt }: GrownLattice, id: st
   why: 'lattice',
   sigma,
   members: [...nodeOf.values()],
+  memberCount: nodeOf.size,
   isMember: (pin) => nodeOf.has(pin),
   keyOf: ([i, j]) => nodeKey(i, j),
   exists: () => true,
@@ -70,6 +72,7 @@ export function polarNet({ frame, sigma, halves, nodeOf, pinAt }: GrownPolar, id
     why: 'polar',
     sigma,
     members: [...nodeOf.values()].map(([ring, sector]) => [ring, 2 * sector + halves[ring]!] as const),
+    memberCount: nodeOf.size,
     isMember: (pin) => nodeOf.has(pin),
     keyOf: ([ring, half]) => ring * double + (((half % double) + double) % double),
     exists: isRight,

@@ -7,6 +7,11 @@ export interface PolarSeed {
   readonly sectors: number;
 }
 
+/** A round that the pattern itself tells, and how far its pins stray from it, mm (a standard deviation). */
+export interface KnownRound extends PolarSeed {
+  readonly sigma: number;
+}
+
 /**
  * How many sectors stand round `centre`, from waves in the plane of angle and logarithm of radius, where rings that
  * grow in proportion are as regular as a lattice; null where none stands out. The centre may be wrong by a pin's

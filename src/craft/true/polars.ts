@@ -1,7 +1,7 @@
 import type { Point } from '#base/geometry/point.ts';
 import { type Field, pinsWithin } from './field.ts';
 import { type GrownPolar, growPolar } from './polar-grow.ts';
-import { type PolarSeed, seedPolar } from './polar-seed.ts';
+import { type KnownRound, seedPolar } from './polar-seed.ts';
 
 /**
  * The polar lattices of a pattern: in each piece of it that hangs together one is sought, round the centres that are
@@ -10,7 +10,7 @@ import { type PolarSeed, seedPolar } from './polar-seed.ts';
 export function findPolars(
   field: Field,
   isFree: (pin: number) => boolean,
-  known: readonly PolarSeed[],
+  known: readonly KnownRound[],
 ): GrownPolar[] {
   return pieces(field, isFree).flatMap((pins) => {
     if (pins.length < LEAST_PIECE) return [];
@@ -27,17 +27,22 @@ export function findPolars(
 }
 
 /** The finest first: half the rings of a lattice of many sectors would fit one of half as many. */
-function knownPolars(field: Field, pins: readonly number[], known: readonly PolarSeed[]): GrownPolar[] {
+function knownPolars(field: Field, pins: readonly number[], known: readonly KnownRound[]): GrownPolar[] {
   const found: GrownPolar[] = [];
   let left = pins;
-  for (const seed of known.toSorted((one, other) => other.sectors - one.sectors)) {
-    const grown = growPolar(field, seed, left);
-    if (grown === null) continue;
+  for (const round of known.toSorted((one, other) => other.sectors - one.sectors)) {
+    const grown = growPolar(field, round, left);
+    // One round line in a lattice has no rings round it but by chance, and those are far less true than it is.
+    if (grown === null || grown.sigma > Math.max(LOOSER * round.sigma, NO_HAND * field.spacing)) continue;
     found.push(grown);
     left = left.filter((pin) => !grown.nodeOf.has(pin));
   }
   return found;
 }
+
+/** How much less true the rings round a known line may be than the line, and how true is true enough (spacings). */
+const LOOSER = 4;
+const NO_HAND = 0.01;
 
 const LEAST_PIECE = 40;
 /** Pins farther apart than this many spacings hang together only through others. */

@@ -5,18 +5,19 @@ import type { Regularity } from '#pattern/structure.ts';
 import { assemble } from './assemble.ts';
 import { findChains } from './chains.ts';
 import { reclaim, releaseCrossing } from './contest.ts';
+import { stepsRecur } from './exact.ts';
 import { type Field, fieldOf, movedField } from './field.ts';
 import { findLattices } from './lattices.ts';
 import { findMirror } from './mirror.ts';
 import { inGivenOrder, leftToRight } from './order.ts';
-import type { PolarSeed } from './polar-seed.ts';
+import type { KnownRound } from './polar-seed.ts';
 import { findPolars } from './polars.ts';
 import { type Copies, findRepeat, findTurn, foldedPlaces } from './repeats.ts';
 import { fitRuns, type TrueRun } from './runs.ts';
 
 export interface RegularityOptions {
   /** Round centres that are known beforehand (`roundsOf`). */
-  readonly rounds?: readonly PolarSeed[];
+  readonly rounds?: readonly KnownRound[];
   readonly progress?: Progress;
 }
 
@@ -34,7 +35,7 @@ export function findRegularity(pins: readonly Point[], options: RegularityOption
   return inGivenOrder(found, order);
 }
 
-function findAmong(pins: readonly Point[], rounds: readonly PolarSeed[], progress: Progress): Regularity {
+function findAmong(pins: readonly Point[], rounds: readonly KnownRound[], progress: Progress): Regularity {
   progress('true', 0);
   const field = fieldOf(pins);
   const single = (pin: number): boolean => !field.doubled.has(pin);
@@ -49,7 +50,8 @@ function findAmong(pins: readonly Point[], rounds: readonly PolarSeed[], progres
   const known = jitterOf([...polars, ...sure]);
   const first = fitRuns(field, findChains(field, free), known, new Map());
   progress('true', 0.6);
-  const sigma = Math.max(first.sigma ?? 0, 0.01 * field.spacing);
+  const exact = stepsRecur(field);
+  const sigma = Math.max(exact ? 0 : (first.sigma ?? 0), 0.01 * field.spacing);
   const features = featuresOf(field, free, first.runs);
   const groups = first.runs.map(({ chain }) => chain.pins);
   const copies: Copies[] = [];
@@ -76,7 +78,7 @@ function findAmong(pins: readonly Point[], rounds: readonly PolarSeed[], progres
   const inRun = new Set(runs.flatMap(({ chain }) => chain.pins));
   const lattices = reclaim(field, grown, sure, (pin) => inRun.has(pin) || folded.has(pin));
   const steadiest = known ?? first.quietest ?? mirror?.sigma ?? 0;
-  const drafted = Math.min(steadiest, mirror?.sigma ?? Infinity) < DRAFTED * field.spacing;
+  const drafted = exact || Math.min(steadiest, mirror?.sigma ?? Infinity) < DRAFTED * field.spacing;
   const regularity = assemble({ field, polars, lattices, runs, copies, folded, mirror, drafted });
   progress('true', 1);
   return regularity;

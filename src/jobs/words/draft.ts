@@ -65,6 +65,7 @@ const WHY: Readonly<Record<DraftWhy, string>> = {
   'pins-too-close': 'the pins would stand closer together than two holes can',
   'too-many-pins': 'that makes more pins than a pattern can have',
   'too-large': 'the pattern would reach farther than 100 m from its origin',
+  'too-few-pins': 'the pins would stand too far apart to hold the outline',
   'repeat-does-not-divide': 'that does not go into the repeat a whole number of times',
   'corner-does-not-divide': 'that leaves no whole repeats from corner to corner',
   'too-narrow': 'that is too narrow for what should stand in it',
@@ -73,6 +74,9 @@ const WHY: Readonly<Record<DraftWhy, string>> = {
   'off-the-lattice': 'that is no place of the lattice',
   'bend-too-tight': 'the lace cannot follow so tight a bend',
   'crosses-too-tightly': 'it would cross itself at too sharp an angle, or too near another crossing',
+  'crosses-itself': 'the outline crosses itself there',
+  'leaves-no-ground': 'that leaves no pin where ground should stand',
+  'motifs-overlap': 'this motif would lie on another, or too near it',
 };
 
 const meaning = (figure: string, means: string | null): string =>
