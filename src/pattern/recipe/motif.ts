@@ -36,7 +36,9 @@ const motif = z.strictObject({
     .describe('Points that the outline passes through, in order, closed from the last to the first, mm.'),
   pins: count(3, 5_000)
     .optional()
-    .describe('Pins along the outline; left out for about as many as the ground has along such a length.'),
+    .describe(
+      'Pins along the outline; left out for about as many as the ground has along such a length, or as fit.',
+    ),
   filling: filling.optional().describe('What the motif is filled with; left out for nothing.'),
   gimp: z.boolean().default(true).describe('Whether a gimp runs along the outline.'),
 });
@@ -59,9 +61,7 @@ export const motifRecipe = z.strictObject({
     .enum(['none', 'left', 'both'])
     .default('left')
     .describe('Which edges are straight and sewn to cloth.'),
-  clearance: z
-    .number()
-    .min(0)
+  clearance: length
     .max(1_000)
     .optional()
     .describe(

@@ -2,7 +2,7 @@ import { type Box, heightOf, widthOf } from '#base/geometry/box.ts';
 import { cross, distance, type Point, subtract } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
 import { done, failed, type Result } from '#base/result.ts';
-import type { MotifRecipe } from '#pattern/recipe/motif.ts';
+import type { MotifRecipe, MotifShape } from '#pattern/recipe/motif.ts';
 import { type DraftTrouble, LEAST_SPACING } from '../trouble.ts';
 import { Clearing } from './clearing.ts';
 import { type Frame, figure } from './frame.ts';
@@ -20,9 +20,11 @@ export function fitMotifs(recipe: MotifRecipe, frame: Frame): Result<readonly Fi
   const fitted: FittedMotif[] = [];
   for (const [k, motif] of recipe.motifs.entries()) {
     const shape = shapeOf(motif);
-    const trouble = crossesItself(shape, k) ?? outOfRoom(recipe, shape, frame, k);
+    const crossing = crossingOf(shape);
+    if (crossing) return failed(atKnot(motif, k, shape, crossing, 'crosses-itself'));
+    const trouble = outOfRoom(recipe, shape, frame, k);
     if (trouble) return failed(trouble);
-    const parts = fitPins(motif.pins, shape, frame, recipe.spacing, k);
+    const parts = fitPins(motif, shape, frame, recipe.spacing, k);
     if (!parts.ok) return parts;
     const clearing = new Clearing(shape, frame.clearance);
     const other = fitted.findIndex((earlier) => meet(earlier, { shape, clearing }, frame.clearance));
@@ -32,8 +34,21 @@ export function fitMotifs(recipe: MotifRecipe, frame: Frame): Result<readonly Fi
   return done(fitted);
 }
 
-/** Two steps of the chain that cross each other. */
-function crossesItself({ chain }: Shape, k: number): DraftTrouble | null {
+/** The figure of the outline's point that lies nearest to a place. */
+function atKnot(
+  { outline }: MotifShape,
+  k: number,
+  { knots }: Shape,
+  place: Point,
+  why: DraftTrouble['why'],
+): DraftTrouble {
+  const away = knots.map((knot) => distance(knot, place));
+  const nearest = away.indexOf(Math.min(...away));
+  return figure(`motifs.${k}.outline.${nearest}.x`, outline[nearest]!.x, 'mm', why);
+}
+
+/** Where two steps of the chain cross each other; null where none do. */
+function crossingOf({ chain }: Shape): Point | null {
   const index = new PointIndex(chain);
   const at = (n: number) => chain[n % chain.length]!;
   const longest = chain.reduce((most, point, n) => Math.max(most, distance(point, at(n + 1))), 0);
@@ -42,7 +57,7 @@ function crossesItself({ chain }: Shape, k: number): DraftTrouble | null {
       const apart = Math.abs(other - n);
       if (other <= n || apart <= 1 || apart >= chain.length - 1) continue;
       if (!crossEachOther(from, at(n + 1), at(other), at(other + 1))) continue;
-      return figure(`motifs.${k}.outline`, 0, 'mm', 'crosses-itself', { least: LEAST_SPACING });
+      return from;
     }
   }
   return null;
@@ -102,27 +117,31 @@ const ROUNDING = 1e-9;
 const MOST_APART = 2;
 
 function fitPins(
-  wanted: number | undefined,
+  motif: MotifShape,
   shape: Shape,
   frame: Frame,
   spacing: number,
   k: number,
 ): Result<readonly (readonly Point[])[], DraftTrouble> {
   const name = `motifs.${k}.pins`;
-  const counts = shareOut(shape, wanted, frame.apart);
+  const counts = shareOut(shape, motif.pins, frame.apart);
   const parts = pinsAlong(shape, counts);
   const given = counts.reduce((total, count) => total + count, 0);
   const least = Math.max(LEAST_PINS, leastCount(shape, MOST_APART * spacing));
   if (given < least) return failed(figure(name, given, 'count', 'too-few-pins', { least, nearest: least }));
-  if (standApart(parts)) return done(parts);
+  const crowded = crowdedPin(parts);
+  if (crowded === null) return done(parts);
   for (let count = Math.min(given - 1, Math.floor(shape.length / LEAST_SPACING)); count >= least; ) {
-    if (standApart(pinsAlong(shape, shareOut(shape, count, frame.apart)))) {
+    const fewer = pinsAlong(shape, shareOut(shape, count, frame.apart));
+    if (crowdedPin(fewer) === null) {
+      // Where the recipe names no number, it is as many as fit.
+      if (motif.pins === undefined) return done(fewer);
       const most = count;
       return failed(figure(name, given, 'count', 'pins-too-close', { least, most, nearest: most }));
     }
     count -= Math.max(1, Math.floor(count / 32));
   }
-  return failed(figure(`motifs.${k}.outline`, 0, 'mm', 'crosses-too-tightly', { least: LEAST_SPACING }));
+  return failed(atKnot(motif, k, shape, crowded, 'crosses-too-tightly'));
 }
 
 const LEAST_PINS = 3;
@@ -136,10 +155,11 @@ function leastCount(shape: Shape, apart: number): number {
   return count;
 }
 
-function standApart(parts: readonly (readonly Point[])[]): boolean {
+/** A pin that stands too near another one; null where none does. */
+function crowdedPin(parts: readonly (readonly Point[])[]): Point | null {
   const pins = parts.flat();
   const index = new PointIndex(pins);
-  return pins.every((_, pin) => index.nearestTo(pin, LEAST_SPACING) >= LEAST_SPACING - ROUNDING);
+  return pins.find((_, pin) => index.nearestTo(pin, LEAST_SPACING) < LEAST_SPACING - ROUNDING) ?? null;
 }
 
 type Outlined = Pick<FittedMotif, 'shape' | 'clearing'>;

@@ -29,10 +29,6 @@ export function frameOf(recipe: MotifRecipe): Result<Frame, DraftTrouble> {
     return failed(figure('spacing', recipe.spacing, 'mm', 'pins-too-close', { least, nearest: least }));
   }
   const columns = Math.round(recipe.width / lattice.column);
-  if (columns < LEAST_COLUMNS) {
-    const least = LEAST_COLUMNS * lattice.column;
-    return failed(figure('width', recipe.width, 'mm', 'too-narrow', { least, nearest: least }));
-  }
   const rowsEach = 2 * recipe.length;
   const rows = rowsEach * recipe.repeats;
   if (((columns + 1) * (rows + 1)) / 2 > MOST_PINS) {
@@ -62,9 +58,6 @@ export function frameOf(recipe: MotifRecipe): Result<Frame, DraftTrouble> {
 
 /** The clearance where the recipe names none, in parts of the distance between pins. */
 const CLEARANCE = 0.5;
-
-/** Fewer columns than this are no ground. */
-const LEAST_COLUMNS = 2;
 
 /** So that a limit that is met to the last bit counts as met. */
 const ROUNDING = 1e-9;

@@ -6,6 +6,8 @@ import type { MotifShape } from '#pattern/recipe/motif.ts';
 
 /** The outline of a motif as a curve on the lace, mm. */
 export interface Shape {
+  /** The points that the outline passes through, as they lie on the lace. */
+  readonly knots: readonly Point[];
   /** From one sharp corner to the next; one closed part where there is no sharp corner. */
   readonly parts: readonly ShapePart[];
   readonly smooth: boolean;
@@ -49,6 +51,7 @@ export function shapeOf({ outline, at, turn, mirrored }: MotifShape): Shape {
     }),
   );
   return {
+    knots: placed,
     parts,
     smooth: !placed.some(({ sharp }) => sharp),
     chain,

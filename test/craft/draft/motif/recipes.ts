@@ -25,7 +25,7 @@ const fraction = fc.double({ min: 0, max: 1, noNaN: true });
 /** Recipes of one motif of any shape and size, at any angle and spacing, in any ground. */
 export const anyMotif: fc.Arbitrary<MotifRecipe> = fc
   .record({
-    spacing: fraction.map((t) => 1.2 + 9 * t),
+    spacing: fraction.map((t) => 1.4 + 9 * t),
     angle: fraction.map((t) => 30 + 45 * t),
     radius: fraction.map((t) => 2 + 5 * t),
     knots: fc.array(fc.tuple(fraction, fraction), { minLength: 5, maxLength: 10 }),
