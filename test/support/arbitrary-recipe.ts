@@ -20,11 +20,8 @@ function arbitraryOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
       });
     }
     case 'array': {
-      const least = (schema as z.ZodArray)._zod.bag.minimum as number | undefined;
-      return fc.array(arbitraryOf(def.element), {
-        minLength: least ?? 0,
-        maxLength: Math.max(3, least ?? 0),
-      });
+      const least = leastLength(def.checks ?? []);
+      return fc.array(arbitraryOf(def.element), { minLength: least, maxLength: Math.max(3, least) });
     }
     case 'tuple':
       return fc.tuple(...def.items.map(arbitraryOf));
@@ -51,6 +48,14 @@ function arbitraryOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
       throw new RangeError(`arbitraryRecipe: a figure of the kind ${def.type}`);
   }
 }
+
+const leastLength = (checks: readonly z.core.$ZodCheck[]): number =>
+  Math.max(
+    0,
+    ...checks.map(({ _zod: { def } }) =>
+      def.check === 'min_length' ? (def as z.core.$ZodCheckMinLengthDef).minimum : 0,
+    ),
+  );
 
 const wholeBetween = (min: number, max: number): fc.Arbitrary<number> => {
   const few = fc.integer({ min, max: Math.min(max, Math.max(min, 0) + (min > 5 ? 120 : 24)) });

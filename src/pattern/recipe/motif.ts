@@ -67,7 +67,7 @@ export const motifRecipe = z.strictObject({
     .describe(
       'How near ground pins may come to an outline, mm; left out for half of the distance between them.',
     ),
-  motifs: z.array(motif).min(1).max(500),
+  motifs: z.array(motif).max(500).describe('The motifs; with none it is a panel of ground.'),
 });
 
 export type MotifRecipe = z.output<typeof motifRecipe>;

@@ -19,6 +19,11 @@ export interface FittedMotif {
 export function fitMotifs(recipe: MotifRecipe, frame: Frame): Result<readonly FittedMotif[], DraftTrouble> {
   const fitted: FittedMotif[] = [];
   for (const [k, motif] of recipe.motifs.entries()) {
+    const twin = motif.outline.findIndex((knot, n) => distance(knot, motif.outline.at(n - 1)!) < TWIN);
+    if (twin >= 0) {
+      const name = `motifs.${k}.outline.${twin}.x`;
+      return failed(figure(name, motif.outline[twin]!.x, 'mm', 'pins-too-close'));
+    }
     const shape = shapeOf(motif);
     const crossing = crossingOf(shape);
     if (crossing) return failed(atKnot(motif, k, shape, crossing, 'crosses-itself'));
@@ -112,6 +117,9 @@ const placed = (name: string, given: number, { least, most }: Shift): DraftTroub
   });
 
 const ROUNDING = 1e-9;
+
+/** Two points of an outline nearer than this, mm, are one: no curve goes from one to the other. */
+const TWIN = 0.001;
 
 /** An outline whose pins stand farther apart than this many footside spacings does not hold its shape. */
 const MOST_APART = 2;

@@ -28,7 +28,7 @@ export function frameOf(recipe: MotifRecipe): Result<Frame, DraftTrouble> {
     const least = (LEAST_SPACING / apart) * recipe.spacing;
     return failed(figure('spacing', recipe.spacing, 'mm', 'pins-too-close', { least, nearest: least }));
   }
-  const columns = Math.round(recipe.width / lattice.column);
+  const columns = Math.max(1, Math.round(recipe.width / lattice.column));
   const rowsEach = 2 * recipe.length;
   const rows = rowsEach * recipe.repeats;
   if (((columns + 1) * (rows + 1)) / 2 > MOST_PINS) {

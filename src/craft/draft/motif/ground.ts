@@ -10,7 +10,7 @@ const nameOf = (i: number, j: number) => `g${i}.${j}`;
 
 /**
  * The ground round the motifs of all repeats. A footside keeps all its pins, and two columns of plain ground beside it
- * lead over to a ground that leaves places empty.
+ * lead over to a ground that leaves places empty; a strip with no room for more is plain.
  */
 export function drawGround(
   drafting: Drafting,
@@ -38,8 +38,8 @@ export function drawGround(
         outlineOf(motif, Math.min(recipe.repeats - 1, Math.floor(j / rowsEach))).join(standing, lacking);
     },
   };
-  const wanted = groundNamed(ground);
   const plain = groundNamed('plain');
+  const wanted = footside !== 'none' && columns <= 2 * BORDER ? plain : groundNamed(ground);
   const left = wanted.plain || footside === 'none' ? 0 : BORDER;
   const right = columns - (wanted.plain || footside !== 'both' ? 0 : BORDER);
   fillGround(drafting, plain, { ...field, columns: [0, left - 1] });

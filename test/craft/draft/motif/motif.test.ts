@@ -251,6 +251,11 @@ describe('a recipe that cannot be met', () => {
     });
   });
 
+  it('names a point that stands on the one before it', () => {
+    const outline = [...ring(10, 6), { x: -3, y: -8 }, { x: -3, y: -8 }];
+    expect(trouble({ motifs: [{ ...motif, outline }] })).toMatchObject({ figure: 'motifs.0.outline.7.x' });
+  });
+
   it('says how much clearance leaves a filling its pins', () => {
     const found = trouble({
       clearance: 11,
