@@ -1,16 +1,21 @@
 import type { Net, Node } from './net.ts';
 
 /**
- * Which of the holes in a net were meant: those that come again at two even steps, as the gaps of a honeycomb do. Pins
- * that were forgotten lie anywhere. `holes` are empty nodes with pins round them, by their key.
+ * Which of the empty nodes of a net were meant: the holes that come again at two even steps, as the gaps of a honeycomb
+ * do, and at the rim of such a ground the places where the next hole would be. Pins that were forgotten lie anywhere.
+ * `holes` are those empty nodes that have pins round them; all by their key.
  */
-export function meantHoles(net: Net, holes: ReadonlyMap<number, Node>): ReadonlySet<number> {
+export function meantHoles(
+  net: Net,
+  holes: ReadonlyMap<number, Node>,
+  empty: ReadonlyMap<number, Node>,
+): ReadonlySet<number> {
   const share = Math.max(LEAST_SHARE, holes.size / (holes.size + net.memberCount));
   const meant = new Set<number>();
   for (const [key, hole] of holes) {
     if (meant.has(key)) continue;
     const basis = basisAt(net, holes, hole, share);
-    if (basis !== null) spread(net, holes, hole, basis, meant);
+    if (basis !== null) spread(net, holes, empty, hole, basis, meant);
   }
   return meant;
 }
@@ -78,10 +83,11 @@ function stepsToHoles(net: Net, holes: ReadonlyMap<number, Node>, [i, j]: Node):
   return steps;
 }
 
-/** Marks all holes that the two steps lead to from one, over other holes. */
+/** Marks all empty nodes that the two steps lead to from one hole, over other holes. */
 function spread(
   net: Net,
   holes: ReadonlyMap<number, Node>,
+  empty: ReadonlyMap<number, Node>,
   start: Node,
   basis: Basis,
   meant: Set<number>,
@@ -92,9 +98,9 @@ function spread(
     for (const [m, n] of AROUND) {
       const next = moved(hole, basis, m, n);
       const key = net.exists(next) ? net.keyOf(next) : -1;
-      if (!holes.has(key) || meant.has(key)) continue;
+      if (!empty.has(key) || meant.has(key)) continue;
       meant.add(key);
-      front.push(next);
+      if (holes.has(key)) front.push(next);
     }
   }
 }

@@ -86,7 +86,7 @@ function unmeantNodes(field: Field, net: Net, empty: ReadonlyMap<number, Node>):
       );
     }),
   );
-  const meant = meantHoles(net, holes);
+  const meant = meantHoles(net, holes, empty);
   return new Map([...empty].filter(([key]) => !meant.has(key)));
 }
 

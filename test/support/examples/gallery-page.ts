@@ -21,7 +21,9 @@ Long strips are shown lying on their side, the footside at the bottom.
 function section({ name, title, about, recipe }: LibraryEntry, pattern: Pattern): string {
   const { left, right, top, bottom } = boxOfPins(pattern);
   const size = `${numberInWords(right - left, 1)} mm across and ${numberInWords(bottom - top, 1)} mm down`;
-  const rows = figuresOf(recipe).map(
+  // The points of a drawn outline say more as a picture than as numbers.
+  const figures = figuresOf(recipe).filter(({ path }) => !/\.outline\.\d+\./.test(path));
+  const rows = figures.map(
     ({ path, value, means }) => `| \`${path}\` | ${value} | ${(means ?? '').replaceAll('|', '\\|')} |`,
   );
   return [

@@ -1,8 +1,53 @@
 import type { LibraryEntry } from './entry.ts';
 
+/** Five petals, each from one cleft to the next. */
+const flower = [
+  { x: -5.3, y: -7.3, sharp: true },
+  { x: -7.7, y: -17.4 },
+  { x: -6, y: -23.9 },
+  { x: 0, y: -26.4 },
+  { x: 6, y: -23.9 },
+  { x: 7.7, y: -17.4 },
+  { x: 5.3, y: -7.3, sharp: true },
+  { x: 14.1, y: -12.7 },
+  { x: 20.9, y: -13 },
+  { x: 25.1, y: -8.2 },
+  { x: 24.5, y: -1.7 },
+  { x: 18.9, y: 2 },
+  { x: 8.6, y: 2.8, sharp: true },
+  { x: 16.5, y: 9.5 },
+  { x: 18.8, y: 15.8 },
+  { x: 15.5, y: 21.4 },
+  { x: 9.2, y: 22.8 },
+  { x: 4, y: 18.6 },
+  { x: 0, y: 9, sharp: true },
+  { x: -4, y: 18.6 },
+  { x: -9.2, y: 22.8 },
+  { x: -15.5, y: 21.4 },
+  { x: -18.8, y: 15.8 },
+  { x: -16.5, y: 9.5 },
+  { x: -8.6, y: 2.8, sharp: true },
+  { x: -18.9, y: 2 },
+  { x: -24.5, y: -1.7 },
+  { x: -25.1, y: -8.2 },
+  { x: -20.9, y: -13 },
+  { x: -14.1, y: -12.7 },
+];
+
+const leaf = [
+  { x: 0, y: 20, sharp: true },
+  { x: -6, y: 11 },
+  { x: -8, y: 1 },
+  { x: -5.6, y: -10 },
+  { x: 0, y: -20, sharp: true },
+  { x: 5.6, y: -10 },
+  { x: 8, y: 1 },
+  { x: 6, y: 11 },
+];
+
 export const flowerAndLeaves: LibraryEntry = {
   name: 'flower-and-leaves',
-  title: 'Flower and leaves, a panel in point ground with honeycomb',
+  title: 'Flower and leaves, a panel in point ground with a honeycomb filling',
   about: {
     name: 'Flower and leaves',
     maker: 'Quayside Workshop',
@@ -15,60 +60,35 @@ export const flowerAndLeaves: LibraryEntry = {
     spacing: 3,
     angle: 60,
     ground: 'plain',
-    width: 72.7,
-    length: 33,
+    width: 83.138,
+    length: 39,
     repeats: 1,
     footside: 'both',
     motifs: [
       {
-        at: { x: 36.4, y: 33 },
+        at: { x: 41.569, y: 36 },
         turn: 0,
         mirrored: false,
-        outline: flower(5, 9, 21),
+        outline: flower,
         filling: { kind: 'ground', ground: 'honeycomb' },
         gimp: true,
       },
-      leaf(22, 74, -40, false),
-      leaf(50.8, 74, 40, true),
+      {
+        at: { x: 24, y: 87 },
+        turn: -42,
+        mirrored: false,
+        outline: leaf,
+        filling: { kind: 'stitch', stitch: 'cloth' },
+        gimp: true,
+      },
+      {
+        at: { x: 59.138, y: 87 },
+        turn: 42,
+        mirrored: true,
+        outline: leaf,
+        filling: { kind: 'stitch', stitch: 'cloth' },
+        gimp: true,
+      },
     ],
   },
 };
-
-function flower(petals: number, cleft: number, tip: number) {
-  const points = [];
-  for (let k = 0; k < petals; k++) {
-    const at = (turn: number, radius: number) => {
-      const a = ((k + turn) / petals) * 2 * Math.PI - Math.PI / 2;
-      return { x: Math.round(radius * Math.cos(a) * 10) / 10, y: Math.round(radius * Math.sin(a) * 10) / 10 };
-    };
-    points.push(
-      { ...at(-0.5, cleft), sharp: true },
-      at(-0.36, tip * 0.8),
-      at(-0.18, tip * 0.98),
-      at(0, tip),
-      at(0.18, tip * 0.98),
-      at(0.36, tip * 0.8),
-    );
-  }
-  return points;
-}
-
-function leaf(x: number, y: number, turn: number, mirrored: boolean) {
-  return {
-    at: { x, y },
-    turn,
-    mirrored,
-    outline: [
-      { x: 0, y: 18, sharp: true },
-      { x: -5.5, y: 9 },
-      { x: -7, y: 1 },
-      { x: -5, y: -9 },
-      { x: 0, y: -18, sharp: true },
-      { x: 5, y: -9 },
-      { x: 7, y: 1 },
-      { x: 5.5, y: 9 },
-    ],
-    filling: { kind: 'stitch' as const, stitch: 'cloth' as const },
-    gimp: true,
-  };
-}

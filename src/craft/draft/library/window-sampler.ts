@@ -17,10 +17,10 @@ export const windowSampler: LibraryEntry = {
     angle: 45,
     ground: 'plain',
     width: 70,
-    length: 44,
+    length: 45,
     repeats: 1,
     footside: 'both',
-    motifs: [window(30, 'doubled'), window(83, 'honeycomb'), window(137, 'rose'), window(190, 'four-pin')],
+    motifs: [window(30, 'doubled'), window(85, 'honeycomb'), window(140, 'rose'), window(195, 'four-pin')],
   },
 };
 
