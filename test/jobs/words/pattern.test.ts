@@ -42,7 +42,7 @@ describe('a trouble with a file says what, where, and what to do next', () => {
     ],
     [
       '{"version":3,"pins":[]}',
-      'The file is of version 3, and this program knows versions up to 1. Nothing is wrong with the file: get a newer Pinlight to open it.',
+      'The file is of version 3, and this program knows versions up to 2. Nothing is wrong with the file: get a newer Pinlight to open it.',
     ],
     [
       '{"pins":[{"x":1e999,"y":0}]}',
