@@ -6,6 +6,7 @@ import { draftMat } from './mat/mat.ts';
 import { draftMotif } from './motif/motif.ts';
 import { draftRing } from './ring/ring.ts';
 import { draftStrip } from './strip/strip.ts';
+import { draftTape } from './tape/tape.ts';
 import type { DraftTrouble } from './trouble.ts';
 
 /**
@@ -48,5 +49,7 @@ function draftKind(recipe: Recipe): Result<Pattern, DraftTrouble> {
       return draftMat(recipe);
     case 'motif':
       return draftMotif(recipe);
+    case 'tape':
+      return draftTape(recipe);
   }
 }

@@ -14,6 +14,7 @@ import type { KnownRound } from './polar-seed.ts';
 import { findPolars } from './polars.ts';
 import { type Copies, findRepeat, findTurn, foldedPlaces } from './repeats.ts';
 import { fitRuns, type TrueRun } from './runs.ts';
+import { jitterAlong } from './steadiness.ts';
 
 export interface RegularityOptions {
   /** Round centres that are known beforehand (`roundsOf`). */
@@ -51,7 +52,16 @@ function findAmong(pins: readonly Point[], rounds: readonly KnownRound[], progre
   const first = fitRuns(field, findChains(field, free), known, new Map());
   progress('true', 0.6);
   const exact = stepsRecur(field);
-  const sigma = Math.max(exact ? 0 : (first.sigma ?? 0), 0.01 * field.spacing);
+  const along = jitterAlong(
+    field,
+    first.runs.map(({ chain }) => chain),
+  );
+  const steadiest = known ?? Math.min(first.quietest ?? Infinity, along ?? Infinity);
+  // Copies in a drafted pattern are exact; what only nearly comes again there does so by chance.
+  const sigma =
+    steadiest < DRAFTED * field.spacing
+      ? DRAFTED * field.spacing
+      : Math.max(exact ? 0 : (first.sigma ?? 0), 0.01 * field.spacing);
   const features = featuresOf(field, free, first.runs);
   const groups = first.runs.map(({ chain }) => chain.pins);
   const copies: Copies[] = [];
@@ -77,8 +87,8 @@ function findAmong(pins: readonly Point[], rounds: readonly KnownRound[], progre
   progress('true', 0.9);
   const inRun = new Set(runs.flatMap(({ chain }) => chain.pins));
   const lattices = reclaim(field, grown, sure, (pin) => inRun.has(pin) || folded.has(pin));
-  const steadiest = known ?? first.quietest ?? mirror?.sigma ?? 0;
-  const drafted = exact || Math.min(steadiest, mirror?.sigma ?? Infinity) < DRAFTED * field.spacing;
+  const least = Math.min(steadiest, mirror?.sigma ?? Infinity);
+  const drafted = exact || (least === Infinity ? 0 : least) < DRAFTED * field.spacing;
   const regularity = assemble({ field, polars, lattices, runs, copies, folded, mirror, drafted });
   progress('true', 1);
   return regularity;
