@@ -10,5 +10,8 @@ declare module 'bezier-js' {
     constructor(...coordinates: number[]);
     length(): number;
     split(from: number, to: number): Bezier;
+    derivative(t: number): { x: number; y: number };
+    normal(t: number): { x: number; y: number };
+    curvature(t: number): { k: number };
   }
 }
