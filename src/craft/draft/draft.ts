@@ -20,20 +20,21 @@ export function draft(recipe: Recipe, about: About = {}): Result<Pattern, DraftT
   return trouble ? failed(trouble) : done({ ...drafted.value, about, recipe });
 }
 
-/** A pattern that no file could carry: with a smaller spacing it can. */
-function sizeTrouble({ spacing }: Recipe, { pins }: Pattern): DraftTrouble | null {
+/** A pattern that no file could carry: with a smaller spacing, or coming again fewer times, it can. */
+function sizeTrouble(recipe: Recipe, { pins }: Pattern): DraftTrouble | null {
   const reach = pins.reduce((most, { x, y }) => Math.max(most, Math.abs(x), Math.abs(y)), 0);
   if (reach <= FARTHEST) return null;
+  const trouble = { kind: 'recipe-figure', why: 'too-large' } as const;
+  if (recipe.kind === 'tape') {
+    const { again } = recipe;
+    // The points of a course lie within reach, so that only coming again leads so far.
+    const given = again?.count ?? 1;
+    const most = Math.max(1, Math.floor((given * FARTHEST) / reach));
+    return { ...trouble, figure: 'again.count', given, unit: 'count', most, nearest: most };
+  }
+  const { spacing } = recipe;
   const most = Math.floor((spacing * FARTHEST * 1000) / reach) / 1000;
-  return {
-    kind: 'recipe-figure',
-    figure: 'spacing',
-    given: spacing,
-    unit: 'mm',
-    why: 'too-large',
-    most,
-    nearest: most,
-  };
+  return { ...trouble, figure: 'spacing', given: spacing, unit: 'mm', most, nearest: most };
 }
 
 /** Room is left for marks that reach out beyond the pins. */

@@ -12,7 +12,7 @@ import { arbitraryRecipe } from '../../support/arbitrary-recipe.ts';
 
 const kinds = recipeSchema.options.map((schema) => ({ kind: schema.shape.kind.value as string, schema }));
 
-describe.each(kinds)('any $kind that the schema takes (seed 23)', ({ schema }) => {
+describe.each(kinds)('any $kind that the schema takes (seed 23)', ({ kind, schema }) => {
   test('is drafted to a whole pattern, the same each time, or refused with a figure of its own', () => {
     const counts = { drafted: 0, refused: 0 };
     fc.assert(
@@ -35,7 +35,9 @@ describe.each(kinds)('any $kind that the schema takes (seed 23)', ({ schema }) =
         counts.refused++;
         if (made.trouble.kind !== 'recipe-figure') throw new Error(JSON.stringify(made.trouble));
         const { figure, nearest, given: value } = made.trouble;
-        expect(figuresOf(recipe).map(({ path }) => path)).toContain(figure);
+        // A figure, or a list or group of them, such as the points of a course.
+        const paths = figuresOf(recipe).map(({ path }) => path);
+        expect(paths.filter((path) => path === figure || path.startsWith(`${figure}.`))).not.toEqual([]);
         if (nearest === undefined) return;
         expect(nearest).not.toBe(value);
         // The figure that is said to work is one that the recipe takes.
@@ -43,7 +45,8 @@ describe.each(kinds)('any $kind that the schema takes (seed 23)', ({ schema }) =
       }),
       { seed: 23, numRuns: 300 },
     );
-    expect(counts.drafted).toBeGreaterThan(0);
+    // Places taken at random hardly ever make a course that a tape can follow: tape/ tests those that do.
+    if (kind !== 'tape') expect(counts.drafted).toBeGreaterThan(0);
     expect(counts.refused).toBeGreaterThan(10);
   });
 });
