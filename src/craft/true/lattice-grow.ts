@@ -135,10 +135,7 @@ function refit(state: Growth, reach: number): boolean {
   return true;
 }
 
-function offNode(state: Growth, pin: number): number {
-  const [i, j] = state.nodeOf.get(pin)!;
-  return length(subtract(subtract(state.field.pins[pin]!, state.base), latticeNode(state.frame, i, j)));
-}
+const offNode = (state: Growth, pin: number): number => length(offsetOf(state, pin));
 
 function drop(state: Growth, pin: number): void {
   const [i, j] = state.nodeOf.get(pin)!;
@@ -210,26 +207,48 @@ const ROWS = [
   { along: [1, -1], aside: [1, 0] },
   { along: [1, 1], aside: [1, 0] },
 ] as const;
-const LEAST_ROW = 5;
+const LEAST_ROW = 4;
 /** Mean offset of a last row, in its own standard errors, beyond which it is a line of its own beside the lattice. */
 const MOST_OFFSET = 3.5;
 
-/** A footside often stands a little off the ground's lattice: its row as a whole is shifted, and is let go. */
+/**
+ * A footside often stands a little off the ground's lattice: its row as a whole is shifted, and is let go. The noise is
+ * taken from within rows, since in a narrow strip the shift of its edges is most of what the pins as a whole are off.
+ */
 function dropOffsetRows(state: Growth, sigma: number): void {
   for (const { along, aside } of ROWS) {
-    for (const row of rowsOf(state, along)) {
-      if (row.length < LEAST_ROW || !isLast(state, row, aside)) continue;
-      let [x, y] = [0, 0];
-      for (const pin of row) {
-        const [i, j] = state.nodeOf.get(pin)!;
-        const off = subtract(subtract(state.field.pins[pin]!, state.base), latticeNode(state.frame, i, j));
-        x += off.x / row.length;
-        y += off.y / row.length;
-      }
-      const error = Math.max(sigma, ROUNDING * length(state.frame.a) * 0.3) / Math.sqrt(row.length);
-      if (Math.hypot(x, y) > MOST_OFFSET * error) for (const pin of row) drop(state, pin);
+    const rows = rowsOf(state, along).map((pins) => ({
+      pins,
+      offs: pins.map((pin) => offsetOf(state, pin)),
+    }));
+    const noise = Math.min(sigma, noiseWithin(rows.map(({ offs }) => offs)));
+    for (const { pins, offs } of rows) {
+      if (pins.length < LEAST_ROW || !isLast(state, pins, aside)) continue;
+      const error = Math.max(noise, ROUNDING * length(state.frame.a) * 0.3) / Math.sqrt(pins.length);
+      if (length(meanOf(offs)) > MOST_OFFSET * error) for (const pin of pins) drop(state, pin);
     }
   }
+}
+
+function offsetOf(state: Growth, pin: number): Point {
+  const [i, j] = state.nodeOf.get(pin)!;
+  return subtract(subtract(state.field.pins[pin]!, state.base), latticeNode(state.frame, i, j));
+}
+
+const meanOf = (offs: readonly Point[]): Point => ({
+  x: offs.reduce((sum, { x }) => sum + x, 0) / offs.length,
+  y: offs.reduce((sum, { y }) => sum + y, 0) / offs.length,
+});
+
+/** Standard deviation per coordinate about the rows' own means; infinite where every row is a single pin. */
+function noiseWithin(rows: readonly (readonly Point[])[]): number {
+  let [squares, freedom] = [0, 0];
+  for (const offs of rows) {
+    const mean = meanOf(offs);
+    for (const off of offs) squares += length(subtract(off, mean)) ** 2;
+    freedom += 2 * (offs.length - 1);
+  }
+  return freedom === 0 ? Number.POSITIVE_INFINITY : Math.sqrt(squares / freedom);
 }
 
 /** Members grouped by the straight row they stand in. */

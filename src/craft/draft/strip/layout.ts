@@ -97,7 +97,7 @@ function edgeOf(recipe: WholeRecipe, lattice: GroundLattice, unit: number): Resu
     const limits = { least: 1, most: half, nearest: half };
     return failed(countTrouble('headside.depth', headside.depth, 'does-not-fit', limits));
   }
-  const least = recipe.footside.kind === 'passives' ? 4 : 2;
+  const least = leastWidth(recipe);
   if (width < least) return failed(countTrouble('width', width, 'too-narrow', { least, nearest: least }));
   // A pin of the edge must stand in the row where a point, fan or scallop begins.
   const begins = {
@@ -125,6 +125,12 @@ function edgeOf(recipe: WholeRecipe, lattice: GroundLattice, unit: number): Resu
       return done(rows.map((row) => (row === 0 ? width : lastUnder(arc, lattice, row))));
     }
   }
+}
+
+/** Enough columns that the ground is seen for what it is between footside pins that are set aside. */
+function leastWidth({ footside, headside }: WholeRecipe): number {
+  if (footside.kind === 'plain') return 2;
+  return headside.kind === 'footside' ? 5 : 4;
 }
 
 /** The last place of a row that keeps clear of an arc, by three quarters of the ground's own step. */

@@ -49,14 +49,15 @@ export const anyStrip: fc.Arbitrary<StripRecipe> = fc
     share: fc.double({ min: 0, max: 1, noNaN: true }),
   })
   .map(({ half, gap, edge, share, ...figures }) => {
-    const width = 2 * half + (edge === 'fans' ? figures.length % 2 : 0);
+    const least = edge === 'footside' ? 6 : 4;
+    const width = Math.max(least, 2 * half) + (edge === 'fans' ? figures.length % 2 : 0);
     const recipe: StripRecipe = {
       ...base,
       ...figures,
       width,
       footside: gap === undefined ? { kind: 'plain' } : { kind: 'passives', share: gap },
     };
-    if (edge !== 'fans' && edge !== 'scallops') return { ...recipe, headside: { kind: edge } as const };
+    if (edge !== 'fans' && edge !== 'scallops') return { ...recipe, headside: { kind: edge } };
     const withPins = (pins: number): StripRecipe => ({
       ...recipe,
       headside: { kind: edge, pins, stitch: 'cloth' },

@@ -13,7 +13,7 @@ describe('any strip, at any angle and size', () => {
       fc.property(anyStrip, (recipe) => {
         expect(look(drafted(recipe), silent).findings).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: 400 },
     );
   });
 
