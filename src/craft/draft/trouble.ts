@@ -17,6 +17,7 @@ export interface DraftTrouble {
 /** What the figure runs into; the jobs put each into words. */
 export type DraftWhy =
   | 'pins-too-close'
+  | 'pins-too-far'
   | 'too-many-pins'
   | 'too-large'
   | 'too-few-pins'

@@ -48,6 +48,10 @@ export const alongArc = ({ centre, radius, half, from, to }: Arc, pins: number):
 export const mostOnArc = ({ radius, half }: Arc, least: number): number =>
   Math.floor(half / Math.asin(Math.min(1, least / (2 * radius))) + 1e-9) + 1;
 
+/** The fewest pins with which none stands farther than `most` from the next. */
+export const leastOnArc = ({ radius, half }: Arc, most: number): number =>
+  Math.ceil(half / Math.asin(Math.min(1, most / (2 * radius))) - 1e-9) + 1;
+
 /** The least distance between any of some places and any of others. */
 export const leastBetween = (some: readonly Point[], others: readonly Point[]): number =>
   some.reduce(

@@ -3,7 +3,7 @@ import { done, failed, type Result } from '#base/result.ts';
 import type { StripHeadside } from '#pattern/recipe/strip-edge.ts';
 import type { Drafting } from '../drafting.ts';
 import type { DraftTrouble } from '../trouble.ts';
-import { type Arc, alongArc, fanArc, leastBetween, mostOnArc, scallopArc } from './arc.ts';
+import { type Arc, alongArc, fanArc, leastBetween, leastOnArc, mostOnArc, scallopArc } from './arc.ts';
 import { countTrouble } from './figure.ts';
 import { pinAt } from './ground.ts';
 import { edgeAt, type Layout, placeAt } from './layout.ts';
@@ -14,7 +14,7 @@ type Curved = Extract<StripHeadside, { kind: 'fans' | 'scallops' }>;
 export function draftArcs(drafting: Drafting, layout: Layout, headside: Curved): Result<null, DraftTrouble> {
   const { unit, rows } = layout;
   const arc = arcOf(layout, headside);
-  const trouble = crowded(layout, headside, arc);
+  const trouble = tooFar(layout, headside, arc) ?? tooClose(layout, headside, arc);
   if (trouble) return failed(trouble);
   const places = alongArc(arc, headside.pins);
   for (let top = 0; top < rows; top += unit) draftArc(drafting, layout, headside, places, top);
@@ -66,8 +66,20 @@ export function line(drafting: Drafting, from: string, to: string): void {
 const arcOf = ({ lattice, recipe, unit }: Layout, { kind, depthShare }: Curved): Arc =>
   (kind === 'fans' ? fanArc : scallopArc)(lattice, recipe.width, unit, depthShare);
 
+/** Trouble where so few pins would not hold the edge, nor show which way it goes. */
+function tooFar({ lattice }: Layout, { pins }: Curved, arc: Arc): DraftTrouble | null {
+  const widest = WIDEST * Math.max(2 * lattice.row, Math.hypot(lattice.column, lattice.row));
+  const least = Math.max(3, leastOnArc(arc, widest));
+  return pins >= least
+    ? null
+    : countTrouble('headside.pins', pins, 'pins-too-far', { least, nearest: least });
+}
+
+/** Pins of an arc stand at most so many steps of the ground apart. Our own choice. */
+const WIDEST = 1.25;
+
 /** Trouble where pins of an arc would stand too near to each other, to the next arc's or to the ground. */
-function crowded(layout: Layout, { pins }: Curved, arc: Arc): DraftTrouble | null {
+function tooClose(layout: Layout, { pins }: Curved, arc: Arc): DraftTrouble | null {
   const ground = rimPlaces(layout, 1, layout.unit - 1).map(([i, j]) => placeAt(layout, i, j));
   const fits = (count: number): boolean => {
     const inner = alongArc(arc, count).slice(1, -1);

@@ -122,7 +122,8 @@ function edgeOf(recipe: WholeRecipe, lattice: GroundLattice, unit: number): Resu
       return done(rows.map((row) => width + Math.abs(row - half)));
     case 'scallops': {
       const arc = scallopArc(lattice, width, unit, headside.depthShare);
-      return done(rows.map((row) => (row === 0 ? width : lastUnder(arc, lattice, row))));
+      const clear = Math.max(LEAST_SPACING, 0.75 * leastStep(lattice));
+      return done(rows.map((row) => (row === 0 ? width : lastUnder(arc, lattice, row, clear))));
     }
   }
 }
@@ -133,9 +134,8 @@ function leastWidth({ footside, headside }: WholeRecipe): number {
   return headside.kind === 'footside' ? 5 : 4;
 }
 
-/** The last place of a row that keeps clear of an arc, by three quarters of the ground's own step. */
-function lastUnder(arc: Arc, lattice: GroundLattice, row: number): number {
-  const clear = 0.75 * leastStep(lattice);
+/** The last place of a row that keeps clear of an arc. */
+function lastUnder(arc: Arc, lattice: GroundLattice, row: number, clear: number): number {
   const { centre, radius, from } = arc;
   let i = Math.floor((centre.x + radius) / lattice.column);
   if ((i + row) % 2 !== 0) i--;

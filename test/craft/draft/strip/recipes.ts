@@ -49,8 +49,8 @@ export const anyStrip: fc.Arbitrary<StripRecipe> = fc
     share: fc.double({ min: 0, max: 1, noNaN: true }),
   })
   .map(({ half, gap, edge, share, ...figures }) => {
-    const least = edge === 'footside' ? 6 : 4;
-    const width = Math.max(least, 2 * half) + (edge === 'fans' ? figures.length % 2 : 0);
+    const narrowest = edge === 'footside' ? 6 : 4;
+    const width = Math.max(narrowest, 2 * half) + (edge === 'fans' ? figures.length % 2 : 0);
     const recipe: StripRecipe = {
       ...base,
       ...figures,
@@ -63,7 +63,12 @@ export const anyStrip: fc.Arbitrary<StripRecipe> = fc
       headside: { kind: edge, pins, stitch: 'cloth' },
     });
     // As many pins as fit, or a share of them.
-    const crowded = draft(withPins(500));
-    const most = crowded.ok ? 500 : (crowded.trouble.nearest ?? 3);
-    return withPins(Math.round(3 + share * (most - 3)));
+    const least = nearestPins(withPins(3), 3);
+    const most = nearestPins(withPins(500), 500);
+    return withPins(Math.round(least + share * (most - least)));
   });
+
+function nearestPins(recipe: StripRecipe, given: number): number {
+  const result = draft(recipe, about);
+  return result.ok ? given : (result.trouble.nearest ?? given);
+}
