@@ -1,5 +1,6 @@
 import type { Point } from '#base/geometry/point.ts';
 import { type Field, pinsWithin } from './field.ts';
+import { findLattices } from './lattices.ts';
 import { type GrownPolar, growPolar } from './polar-grow.ts';
 import { type KnownRound, seedPolar } from './polar-seed.ts';
 
@@ -16,13 +17,8 @@ export function findPolars(
     if (pins.length < LEAST_PIECE) return [];
     const told = knownPolars(field, pins, known);
     if (told.length > 0) return told;
-    const seed = seedPolar(
-      pins.map((pin) => field.pins[pin]!),
-      middleOf(field, pins),
-      field.spacing,
-    );
-    const grown = seed === null ? null : growPolar(field, seed, pins);
-    return grown === null ? [] : [grown];
+    const grown = sought(field, pins);
+    return grown === null || isRatherGround(field, grown, pins) ? [] : [grown];
   });
 }
 
@@ -43,6 +39,32 @@ function knownPolars(field: Field, pins: readonly number[], known: readonly Know
 /** How much less true the rings round a known line may be than the line, and how true is true enough (spacings). */
 const LOOSER = 4;
 const NO_HAND = 0.01;
+
+function sought(field: Field, pins: readonly number[]): GrownPolar | null {
+  const places = pins.map((pin) => field.pins[pin]!);
+  const seed = seedPolar(places, middleOf(field, pins), field.spacing);
+  return seed === null ? null : growPolar(field, seed, pins);
+}
+
+/**
+ * Whether straight ground holds most of the pins far more closely. Round the corner of a fan its pins and the ground's
+ * own make something like rings, and a loose enough polar lattice takes them all in.
+ */
+function isRatherGround(field: Field, { nodeOf, sigma }: GrownPolar, pins: readonly number[]): boolean {
+  const own = new Set(pins);
+  const closer = findLattices(field, (pin) => own.has(pin)).filter(
+    (lattice) => lattice.sigma < CLOSER * sigma,
+  );
+  const held = closer.reduce(
+    (sum, lattice) => sum + [...lattice.nodeOf.keys()].filter((pin) => nodeOf.has(pin)).length,
+    0,
+  );
+  return held > MOST_HELD * nodeOf.size;
+}
+
+/** Jitter of pins on a lattice against that on rings, under which the lattice is the truer of the two. */
+const CLOSER = 0.5;
+const MOST_HELD = 0.5;
 
 const LEAST_PIECE = 40;
 /** Pins farther apart than this many spacings hang together only through others. */

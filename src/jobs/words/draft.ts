@@ -63,6 +63,7 @@ function draftTrouble(trouble: DraftTrouble & { readonly means: string | null })
 
 const WHY: Readonly<Record<DraftWhy, string>> = {
   'pins-too-close': 'the pins would stand closer together than two holes can',
+  'pins-too-far': 'the pins would stand too far apart to hold the edge',
   'too-many-pins': 'that makes more pins than a pattern can have',
   'too-large': 'the pattern would reach farther than 100 m from its origin',
   'too-few-pins': 'the pins would stand too far apart to hold the outline',

@@ -23,9 +23,8 @@ export const harbourLights: LibraryEntry = {
     headside: { kind: 'footside' },
     areas: [
       { shape: 'diamond', column: 8, row: 8, size: 4, stitch: 'cloth', gimp: true },
-      { shape: 'spider', column: 4, row: 0, size: 2 },
-      { shape: 'spider', column: 12, row: 0, size: 2 },
-      { shape: 'spider', column: 8, row: 0, size: 2 },
+      { shape: 'spider', column: 5, row: 0, size: 3 },
+      { shape: 'spider', column: 11, row: 0, size: 3 },
     ],
   },
 };

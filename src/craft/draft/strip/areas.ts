@@ -1,7 +1,7 @@
 import type { Anchor } from '#pattern/pattern.ts';
 import type { StripArea } from '#pattern/recipe/strip-area.ts';
 import type { Drafting } from '../drafting.ts';
-import { clippedPath, clippedPolygon } from './clip.ts';
+import { type ClippedPath, clippedPath, clippedPolygon } from './clip.ts';
 import { gimpPath, gimpRound } from './gimp.ts';
 import { pinAt } from './ground.ts';
 import { type Layout, placeAt } from './layout.ts';
@@ -84,7 +84,8 @@ function drawGimp(
   path: readonly Place[],
   closed: boolean,
 ): void {
-  clippedPath(path, layout.rows, closed).forEach((part, k) => {
+  const parts = clippedPath(path, layout.rows, closed).flatMap(inPieces);
+  parts.forEach((part, k) => {
     drafting.mark({
       id: k === 0 ? id : `${id}.${k}`,
       kind: 'gimp',
@@ -94,6 +95,19 @@ function drawGimp(
     });
   });
 }
+
+/** A way as long as a file carries stays whole; a longer one goes on in the next piece from the place where it ends. */
+function inPieces(part: ClippedPath): ClippedPath[] {
+  if (part.path.length <= LONGEST) return [part];
+  const pieces = Math.ceil((part.path.length - 1) / (LONGEST - 1));
+  return Array.from({ length: pieces }, (_, k) => ({
+    path: part.path.slice(k * (LONGEST - 1), (k + 1) * (LONGEST - 1) + 1),
+    closed: false,
+  }));
+}
+
+/** Places in one way: fewer than `MAX_PATH` of a pattern file. */
+const LONGEST = 20_000;
 
 /** Thickness of a gimp as drawn, as a share of the footside spacing. Common practice, no source. */
 const GIMP = 0.14;

@@ -12,12 +12,14 @@ function under(corners: readonly Place[], row: number, side: 1 | -1): Place[] {
   });
 }
 
+/** A way, or what of it is left. */
+export interface ClippedPath {
+  readonly path: readonly Place[];
+  readonly closed: boolean;
+}
+
 /** Parts of a way between the first row and the last. */
-export function clippedPath(
-  path: readonly Place[],
-  rows: number,
-  closed: boolean,
-): { readonly path: readonly Place[]; readonly closed: boolean }[] {
+export function clippedPath(path: readonly Place[], rows: number, closed: boolean): ClippedPath[] {
   const isOn = ([, j]: Place): boolean => j >= 0 && j <= rows;
   if (path.every(isOn)) return [{ path, closed }];
   const off = path.findIndex((place) => !isOn(place));
