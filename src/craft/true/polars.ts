@@ -30,6 +30,7 @@ function knownPolars(field: Field, pins: readonly number[], known: readonly Know
     const grown = growPolar(field, round, left);
     // One round line in a lattice has no rings round it but by chance, and those are far less true than it is.
     if (grown === null || grown.sigma > Math.max(LOOSER * round.sigma, NO_HAND * field.spacing)) continue;
+    if (isRatherGround(field, grown, pins)) continue;
     found.push(grown);
     left = left.filter((pin) => !grown.nodeOf.has(pin));
   }

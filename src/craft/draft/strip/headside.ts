@@ -68,14 +68,15 @@ const arcOf = ({ lattice, recipe, unit }: Layout, { kind, depthShare }: Curved):
 
 /** Trouble where so few pins would not hold the edge, nor show which way it goes. */
 function tooFar({ lattice }: Layout, { pins }: Curved, arc: Arc): DraftTrouble | null {
-  const widest = WIDEST * Math.max(2 * lattice.row, Math.hypot(lattice.column, lattice.row));
+  const across = Math.hypot(lattice.column, lattice.row);
+  const widest = WIDEST * Math.max(2 * lattice.row, Math.min(across, 3 * lattice.row));
   const least = Math.max(3, leastOnArc(arc, widest));
   return pins >= least
     ? null
     : countTrouble('headside.pins', pins, 'pins-too-far', { least, nearest: least });
 }
 
-/** Pins of an arc stand at most so many steps of the ground apart. Our own choice. */
+/** Pins of an arc stand at most so many footside spacings apart, and half as far again on steep ground. Our own choice. */
 const WIDEST = 1.25;
 
 /** Trouble where pins of an arc would stand too near to each other, to the next arc's or to the ground. */

@@ -122,7 +122,7 @@ function edgeOf(recipe: WholeRecipe, lattice: GroundLattice, unit: number): Resu
       return done(rows.map((row) => width + Math.abs(row - half)));
     case 'scallops': {
       const arc = scallopArc(lattice, width, unit, headside.depthShare);
-      const clear = Math.max(LEAST_SPACING, 0.75 * leastStep(lattice));
+      const clear = leastStep(lattice);
       return done(rows.map((row) => (row === 0 ? width : lastUnder(arc, lattice, row, clear))));
     }
   }

@@ -40,8 +40,8 @@ export const anyStrip: fc.Arbitrary<StripRecipe> = fc
     // The least spacing at which pins stand apart at any angle of the range.
     spacing: fc.double({ min: 1.4, max: 20, noNaN: true }),
     angle: fc.double({ min: 30, max: 75, noNaN: true }),
-    repeats: fc.integer({ min: 1, max: 4 }),
-    // With fewer than five footside pins truing cannot tell a footside set aside from pins that strayed.
+    repeats: fc.integer({ min: 2, max: 4 }),
+    // A scrap of one repeat does not tell truing a footside set aside from pins that strayed.
     length: fc.integer({ min: 4, max: 8 }),
     half: fc.integer({ min: 2, max: 7 }),
     gap: fc.option(fc.double({ min: 0.2, max: 1, noNaN: true }), { nil: undefined }),

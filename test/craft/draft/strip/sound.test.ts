@@ -27,7 +27,7 @@ describe('any strip, at any angle and size', () => {
           expect(distance(pin, trued.value.pattern.pins[k]!)).toBeLessThan(0.001);
         });
       }),
-      { numRuns: 40 },
+      { seed: 45, numRuns: 40 },
     );
   });
 });
