@@ -2,6 +2,7 @@ import { done, failed, type Result } from '#base/result.ts';
 import { MAX_COORDINATE } from '#pattern/file/limits.ts';
 import type { About, Pattern } from '#pattern/pattern.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
+import { draftFrame } from './frame/frame.ts';
 import { draftMat } from './mat/mat.ts';
 import { draftMotif } from './motif/motif.ts';
 import { draftRing } from './ring/ring.ts';
@@ -44,6 +45,8 @@ function draftKind(recipe: Recipe): Result<Pattern, DraftTrouble> {
   switch (recipe.kind) {
     case 'strip':
       return draftStrip(recipe);
+    case 'frame':
+      return draftFrame(recipe);
     case 'ring':
       return draftRing(recipe);
     case 'mat':

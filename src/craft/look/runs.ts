@@ -2,6 +2,7 @@ import { distance, type Point } from '#base/geometry/point.ts';
 import type { Pattern, RunRole } from '#pattern/pattern.ts';
 import { pinIndex } from '#pattern/pins.ts';
 import type { Regularity } from '#pattern/structure.ts';
+import { groundPins } from './ground-pins.ts';
 import { median } from './spacing.ts';
 
 /** A run as it is checked: declared in the pattern, or found among the pins. */
@@ -16,7 +17,7 @@ export interface CheckedRun {
   readonly spacing: number;
 }
 
-/** Declared runs first; a found one only where no declared run says the same of most of its pins. */
+/** Declared runs first; a found one only where neither a declared run nor the ground speaks for most of its pins. */
 export function runsToCheck(
   pattern: Pattern,
   { structures }: Regularity,
@@ -38,10 +39,14 @@ export function runsToCheck(
       pins: run.pins.flatMap((id) => indexOf.get(id) ?? []),
     }),
   );
+  const ground = groundPins(pattern);
   const spokenFor = new Set(declared.flatMap((run) => run.pins));
   const found = structures.flatMap((structure) => {
     if (structure.kind !== 'run') return [];
-    const known = structure.pins.filter((index) => spokenFor.has(index)).length;
+    // a row of ground pins that bends or changes its step where the ground does is no run of its own
+    const known = structure.pins.filter(
+      (index) => spokenFor.has(index) || ground.has(pins[index]!.id),
+    ).length;
     if (known * 2 > structure.pins.length) return [];
     return checked({
       role: 'found',

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { frameRecipe } from './frame.ts';
 import { matRecipe } from './mat.ts';
 import { motifRecipe } from './motif.ts';
 import { ringRecipe } from './ring.ts';
@@ -11,10 +12,14 @@ import { tapeRecipe } from './tape.ts';
  */
 export const recipeSchema = z.discriminatedUnion('kind', [
   stripRecipe,
+export const recipeSchema = z.discriminatedUnion('kind', [
+  stripRecipe,
+  frameRecipe,
   ringRecipe,
   matRecipe,
   motifRecipe,
   tapeRecipe,
+]);
 ]);
 
 export type Recipe = z.output<typeof recipeSchema>;
