@@ -12,14 +12,11 @@ import { tapeRecipe } from './tape.ts';
  */
 export const recipeSchema = z.discriminatedUnion('kind', [
   stripRecipe,
-export const recipeSchema = z.discriminatedUnion('kind', [
-  stripRecipe,
   frameRecipe,
   ringRecipe,
   matRecipe,
   motifRecipe,
   tapeRecipe,
-]);
 ]);
 
 export type Recipe = z.output<typeof recipeSchema>;

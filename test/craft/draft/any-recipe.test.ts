@@ -45,8 +45,9 @@ describe.each(kinds)('any $kind that the schema takes (seed 23)', ({ kind, schem
       }),
       { seed: 23, numRuns: 300 },
     );
-    // Places taken at random hardly ever make a course that a tape can follow: tape/ tests those that do.
-    if (kind !== 'tape') expect(counts.drafted).toBeGreaterThan(0);
+    // Figures taken at random hardly ever make a course that a tape can follow, or sides that meet at corners: those
+    // that do are tested in tape/ and frame/.
+    if (kind !== 'tape' && kind !== 'frame') expect(counts.drafted).toBeGreaterThan(0);
     expect(counts.refused).toBeGreaterThan(10);
   });
 });

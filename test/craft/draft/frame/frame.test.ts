@@ -9,7 +9,7 @@ import { straightenPattern } from '#jobs/true/straighten.ts';
 import { findBrokenReference } from '#pattern/file/references.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { pinsById } from '#pattern/pins.ts';
-import { anyFrame, base, drafted, troubleOf } from './recipes.ts';
+import { anyFrame, base, drafted, met, troubleOf } from './recipes.ts';
 
 const placesOf = (pattern: Pattern, id: string): Point[] => {
   const byId = pinsById(pattern);
@@ -21,7 +21,7 @@ describe('counts and lengths', () => {
   it('footsides are whole: n repeats less twice the width, in footside spacings, evenly from corner pin to corner pin', () =>
     fc.assert(
       fc.property(anyFrame('any'), (given) => {
-        const recipe = { ...given, part: 'frame', headside: { kind: 'straight' } } as const;
+        const recipe = met({ ...given, part: 'frame', headside: { kind: 'straight' } });
         const pattern = drafted(recipe);
         const corners = ['n', 'e', 's', 'w'].map((side) => placesOf(pattern, `${side}foot`));
         corners.forEach((pins, at) => {
@@ -93,8 +93,9 @@ describe('any frame', () => {
 
   it('is its own image under a half turn, and a square one under a quarter turn', () =>
     fc.assert(
-      fc.property(anyFrame('any'), fc.boolean(), (given, square) => {
-        const recipe = { ...given, part: 'frame', ...(square && { down: given.across }) } as const;
+      fc.property(anyFrame('any'), fc.boolean(), (given, alike) => {
+        const recipe = met({ ...given, part: 'frame', ...(alike && { down: given.across }) });
+        const square = recipe.across === recipe.down;
         const { pins } = drafted(recipe);
         const index = new PointIndex(pins);
         const box = [Math.min(...pins.map(({ x }) => x)), Math.max(...pins.map(({ x }) => x))] as const;
