@@ -1,0 +1,58 @@
+import type { LibraryEntry } from './entry.ts';
+
+export const estuary: LibraryEntry = {
+  name: 'estuary',
+  title: 'Estuary, a meandering tape with a straight footside',
+  about: {
+    name: 'Estuary',
+    maker: 'Quayside Workshop',
+    source: 'Drafted for this gallery',
+    permission: 'Free to copy',
+    lace: 'Tape lace',
+    notes:
+      'The tape winds beside a narrow straight one that is sewn to the cloth; where they meet, sewings join them.',
+  },
+  recipe: {
+    kind: 'tape',
+    tapes: [
+      {
+        width: 4,
+        spacing: 2.4,
+        groups: 2,
+        start: 'square',
+        finish: 'square',
+        stitch: 'cloth',
+        workers: true,
+        course: { through: [{ x: 2, y: 0.0 }] },
+        closed: false,
+        footside: 'left',
+      },
+      {
+        width: 5,
+        spacing: 2.4,
+        groups: 2,
+        start: 'square',
+        finish: 'square',
+        stitch: 'cloth',
+        workers: true,
+        course: {
+          through: [
+            { x: 42.0, y: 0.0 },
+            { x: 38.19, y: 13.0 },
+            { x: 29.0, y: 14.0 },
+            { x: 19.81, y: 15.0 },
+            { x: 16.0, y: 28.0 },
+            { x: 19.81, y: 41.0 },
+            { x: 29.0, y: 42.0 },
+            { x: 38.19, y: 43.0 },
+          ],
+        },
+        closed: false,
+      },
+    ],
+    joins: [],
+    plaits: [],
+    leaves: [],
+    again: { kind: 'step', step: { x: 0, y: 56 }, count: 3 },
+  },
+};
