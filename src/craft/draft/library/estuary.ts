@@ -10,7 +10,7 @@ export const estuary: LibraryEntry = {
     permission: 'Free to copy',
     lace: 'Tape lace',
     notes:
-      'The tape winds beside a narrow straight one that is sewn to the cloth; where they meet, sewings join them.',
+      'The tape winds beside a narrow straight one that is sewn to the cloth; plaits with picots and leaves join them.',
   },
   recipe: {
     kind: 'tape',
@@ -51,8 +51,17 @@ export const estuary: LibraryEntry = {
       },
     ],
     joins: [],
-    plaits: [],
-    leaves: [],
+    plaits: [
+      {
+        through: [
+          { x: 4, y: 0 },
+          { x: 39.5, y: 0 },
+        ],
+        picots: 4,
+        loop: 1.6,
+      },
+    ],
+    leaves: [{ from: { x: 4, y: 28 }, to: { x: 13.5, y: 28 }, width: 3 }],
     again: { kind: 'step', step: { x: 0, y: 56 }, count: 3 },
   },
 };

@@ -21,7 +21,6 @@ export const gangwayCorner: LibraryEntry = {
     length: 6,
     width: 8,
     tolerance: 0.25,
-    headside: { kind: 'fans', pins: 11, stitch: 'cloth' },
-    areas: [{ shape: 'diamond', column: 5, row: 6, size: 3, stitch: 'half' }],
+    headside: { kind: 'scallops', pins: 11, stitch: 'cloth' },
   },
 };

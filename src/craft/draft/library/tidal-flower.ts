@@ -2,7 +2,7 @@ import type { LibraryEntry } from './entry.ts';
 
 export const tidalFlower: LibraryEntry = {
   name: 'tidal-flower',
-  title: 'Tidal flower, a closed tape round a ring',
+  title: 'Tidal flower, a closed tape round a ring, with plaits and leaves between',
   about: {
     name: 'Tidal flower',
     maker: 'Quayside Workshop',
@@ -49,8 +49,17 @@ export const tidalFlower: LibraryEntry = {
       },
     ],
     joins: [],
-    plaits: [],
-    leaves: [],
+    plaits: [
+      {
+        through: [
+          { x: 0, y: -14.2 },
+          { x: 0, y: -45.5 },
+        ],
+        picots: 4,
+        loop: 1.6,
+      },
+    ],
+    leaves: [{ from: { x: 7.1, y: -12.3 }, to: { x: 15.75, y: -27.28 }, width: 3 }],
     again: { kind: 'turn', centre: { x: 0.0, y: 0.0 }, count: 6 },
   },
 };
