@@ -42,6 +42,42 @@ const KINDS: readonly (readonly [name: string, recipe: (count: number) => unknow
       outer: { width: 6 * sectors, headside: { kind: 'straight' } },
     }),
   ],
+  [
+    'frame',
+    (repeats) => ({
+      kind: 'frame',
+      part: 'frame',
+      across: repeats + 4,
+      down: repeats + 4,
+      spacing: 5,
+      angle: 45,
+      length: 6,
+      width: 24,
+    }),
+  ],
+  [
+    'tape',
+    (count) => ({
+      kind: 'tape',
+      tapes: [
+        {
+          course: {
+            through: [
+              { x: 0, y: 0 },
+              { x: 12, y: 20 },
+            ],
+          },
+          width: 5,
+          spacing: 2,
+        },
+      ],
+      again: { kind: 'step', step: { x: 0, y: 40 }, count: count + 1 },
+    }),
+  ],
+  [
+    'motif ground',
+    (repeats) => ({ kind: 'motif', spacing: 4, angle: 60, width: 80, length: 20, repeats, motifs: [] }),
+  ],
 ];
 
 const rows = KINDS.flatMap(([name, recipeOf]) => {
