@@ -42,7 +42,8 @@ const line = (name: string, { code, cpu, megabytes }: Cost): void => {
     `${name.padEnd(44)} code ${code}  ${cpu.toFixed(2).padStart(6)} s CPU  ${megabytes.toFixed(0).padStart(5)} MB (${above.toFixed(0)} above an empty Node)`,
   );
 };
-const pinlight = (name: string, ...args: string[]): void => line(name, run(['dist/pinlight.mjs', ...args]));
+const pinlight = (name: string, ...args: string[]): void =>
+  line(name, run(['dist/cli/pinlight.mjs', ...args]));
 
 try {
   const example = 'examples/rosehip-edging.jpg';

@@ -6,7 +6,7 @@ const scripts = new URL('../scripts/build.mjs', import.meta.url);
 if (existsSync(scripts)) {
   const { bootstrap } = await import('../scripts/bootstrap.mjs');
   bootstrap();
-  const { buildIfChanged } = await import('../scripts/build.mjs');
-  await buildIfChanged();
+  const { buildCommandIfChanged } = await import('../scripts/build.mjs');
+  await buildCommandIfChanged();
 }
-await import(new URL('../dist/pinlight.mjs', import.meta.url).href);
+await import(new URL('../dist/cli/pinlight.mjs', import.meta.url).href);

@@ -3,7 +3,7 @@
 import { spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { buildIfChanged } from './build.mjs';
+import { buildCommandIfChanged } from './build.mjs';
 import { fetchData } from './outside-data.mjs';
 import { installTools } from './outside-tools.mjs';
 
@@ -24,7 +24,7 @@ const tsc = 'node_modules/typescript/bin/tsc';
 count(runs(tsc, '-p', 'tsconfig.core.json'), 'types without Node and browser');
 count(runs(tsc, '-p', 'tsconfig.json'), 'types');
 count(runs('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'), 'lint');
-await buildIfChanged();
+await buildCommandIfChanged();
 runTests();
 
 for (const line of skips) console.log(line);

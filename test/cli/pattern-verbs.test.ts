@@ -163,7 +163,7 @@ describe('manners', () => {
       x: 2 * (i % 50) + (Math.floor(i / 50) % 2),
       y: Math.floor(i / 50),
     }));
-    const script = '"$0" dist/pinlight.mjs true "$1" 2>/dev/null | head -c 10; echo " $PIPESTATUS"';
+    const script = '"$0" dist/cli/pinlight.mjs true "$1" 2>/dev/null | head -c 10; echo " $PIPESTATUS"';
     const run = spawnSync('bash', ['-c', script, process.execPath, save('long.json', { pins: many })], {
       cwd: fileURLToPath(new URL('../..', import.meta.url)),
       encoding: 'utf8',

@@ -7,7 +7,7 @@ import { folderRings, importsOf, type SourceFile, wrongWays } from './imports.ts
 const home = fileURLToPath(new URL('../..', import.meta.url));
 
 const sources: SourceFile[] = readdirSync(join(home, 'src'), { recursive: true, withFileTypes: true })
-  .filter((entry) => entry.isFile() && entry.name.endsWith('.ts'))
+  .filter((entry) => entry.isFile() && /\.tsx?$/.test(entry.name))
   .map((entry) => join(entry.parentPath, entry.name))
   .map((file) => ({
     path: relative(home, file).split(sep).join('/'),
@@ -31,6 +31,10 @@ describe('the check bites', () => {
     ['src/jobs/planted.ts', "import { x } from '#cli/main.ts';", 'jobs may not know cli'],
     ['src/jobs/planted.ts', "import { readFileSync } from 'node:fs';", 'jobs must run without Node'],
     ['src/jobs/planted.ts', "const sharp = await import('sharp');", 'jobs must run without Node'],
+    ['src/bench/planted.ts', "import { x } from '#cli/main.ts';", 'bench may not know cli'],
+    ['src/cli/planted.ts', "import { x } from '../bench/main.tsx';", 'cli may not know bench'],
+    ['src/bench/planted.ts', "import 'node:fs';", 'bench must run without Node'],
+    ['src/jobs/planted.ts', "import { get } from 'idb';", 'jobs must run without a browser'],
     ['src/attic/planted.ts', "import 'zod';", 'src/attic is no known layer'],
   ])('%s: %s', (path, text, why) => {
     expect(wrongWays(planted(path, text))).toEqual([expect.stringContaining(why)]);

@@ -6,7 +6,7 @@ export interface SourceFile {
   readonly text: string;
 }
 
-/** Which layers each layer may import; nothing below `cli` may name Node, and no craft act another. */
+/** Which layers each layer may import; nothing but `cli` may name Node, and no craft act another. */
 const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   base: ['base'],
   pattern: ['pattern', 'base'],
@@ -14,10 +14,14 @@ const MAY_IMPORT: Readonly<Record<string, readonly string[]>> = {
   paper: ['paper', 'pattern', 'base'],
   jobs: ['jobs', 'paper', 'craft', 'pattern', 'base'],
   cli: ['cli', 'jobs', 'paper', 'craft', 'pattern', 'base'],
+  bench: ['bench', 'jobs', 'paper', 'craft', 'pattern', 'base'],
 };
 
 /** Packages that only run in Node: their home is the Node door. */
 const NODE_ONLY = ['sharp', 'commander'];
+
+/** Packages that only run in a browser: their home is the browser door. */
+const BROWSER_ONLY = ['react', 'react-dom', 'react-aria-components', 'idb', 'comlink'];
 
 /** Every import that goes against the direction of the layers, as one sentence each. */
 export function wrongWays(files: readonly SourceFile[]): string[] {
@@ -64,7 +68,9 @@ function whyWrong(path: string, name: string): string | null {
   const target = targetOf(path, name);
   if (target === null) {
     const isNode = name.startsWith('node:') || NODE_ONLY.some((one) => name === one);
-    return layer !== 'cli' && isNode ? `${layer} must run without Node` : null;
+    if (layer !== 'cli' && isNode) return `${layer} must run without Node`;
+    const isBrowser = BROWSER_ONLY.some((one) => name === one || name.startsWith(`${one}/`));
+    return layer !== 'bench' && isBrowser ? `${layer} must run without a browser` : null;
   }
   // The program's own name and version stand in package.json, and nowhere else.
   if (target === 'package.json' && layer === 'cli') return null;

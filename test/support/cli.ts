@@ -4,9 +4,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterAll, beforeAll } from 'vitest';
-import { buildIfChanged } from '../../scripts/build.mjs';
+import { buildCommandIfChanged } from '../../scripts/build.mjs';
 
-const program = fileURLToPath(new URL('../../dist/pinlight.mjs', import.meta.url));
+const program = fileURLToPath(new URL('../../dist/cli/pinlight.mjs', import.meta.url));
 
 /** What one run of the command left behind. */
 export interface Run {
@@ -51,7 +51,7 @@ export function pinlight(args: readonly string[], options: RunOptions = {}): Pro
 /** Builds the command before the tests of a file, and gives them a folder of their own that goes afterwards. */
 export function useCommand(): { readonly folder: string; readonly at: (name: string) => string } {
   const folder = mkdtempSync(join(tmpdir(), 'pinlight-test-'));
-  beforeAll(buildIfChanged);
+  beforeAll(buildCommandIfChanged);
   afterAll(() => rmSync(folder, { recursive: true, force: true }));
   return { folder, at: (name) => join(folder, name) };
 }

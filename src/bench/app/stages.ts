@@ -1,0 +1,6 @@
+import type { Stage } from '../stages/stage.ts';
+
+/** The stages in the order of the work. */
+export const stages: readonly Stage[] = [
+  { id: 'look', title: 'Look over', load: () => import('../stages/look/Panel.tsx') },
+];

@@ -1,0 +1,40 @@
+import { useEffect, useState } from 'react';
+import { Button, FileTrigger } from 'react-aria-components';
+import { openToWork } from '#jobs/open.ts';
+import { troubleInWords } from '#jobs/words/trouble.ts';
+import type { Database, DesignCard } from '../store/database.ts';
+import { createDesign, listDesigns } from '../store/designs.ts';
+
+/** The shelf: every pattern kept in this browser. */
+export function Shelf({ database, open }: { database: Database; open: (id: string) => void }) {
+  const [cards, setCards] = useState<readonly DesignCard[] | null>(null);
+  const [trouble, setTrouble] = useState<string | null>(null);
+  useEffect(() => {
+    listDesigns(database).then(setCards);
+  }, [database]);
+
+  async function take(file: File): Promise<void> {
+    const opened = openToWork(new Uint8Array(await file.arrayBuffer()));
+    if (!opened.ok) return setTrouble(troubleInWords(opened.trouble));
+    open(await createDesign(database, opened.value, opened.value.pattern.about.name ?? file.name));
+  }
+
+  return (
+    <main className="page shelf">
+      <h1>Pinlight</h1>
+      <FileTrigger onSelect={(files) => files?.[0] && void take(files[0])}>
+        <Button>Open a file</Button>
+      </FileTrigger>
+      {trouble && <p role="alert">{trouble}</p>}
+      <ul>
+        {cards?.map(({ id, name, pins }) => (
+          <li key={id}>
+            <Button onPress={() => open(id)}>
+              {name}, {pins} pins
+            </Button>
+          </li>
+        ))}
+      </ul>
+    </main>
+  );
+}
