@@ -17,12 +17,14 @@ export function Workbench({ name, stage }: { name: string; stage: string }) {
   return (
     <div className="workbench">
       <header className="bar">
-        <a href="#/">Shelf</a>
+        <a className="button quiet" href="#/">
+          Shelf
+        </a>
         <h1>{name}</h1>
-        <Button onPress={() => design.undo()} isDisabled={past.length === 0}>
+        <Button className="button" onPress={() => design.undo()} isDisabled={past.length === 0}>
           Undo
         </Button>
-        <Button onPress={() => design.redo()} isDisabled={future.length === 0}>
+        <Button className="button" onPress={() => design.redo()} isDisabled={future.length === 0}>
           Redo
         </Button>
       </header>
@@ -51,7 +53,7 @@ export function Workbench({ name, stage }: { name: string; stage: string }) {
           </SheetContext>
         )}
         {next && (
-          <Button className="next" onPress={() => go({ at: 'design', id, stage: next.id })}>
+          <Button className="button main next" onPress={() => go({ at: 'design', id, stage: next.id })}>
             Next: {next.title}
           </Button>
         )}

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
 import { openToWork } from '#jobs/open.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
+import { Message } from '../parts/Message.tsx';
 import type { Database, DesignCard } from '../store/database.ts';
 import { createDesign, listDesigns } from '../store/designs.ts';
 
@@ -23,13 +24,13 @@ export function Shelf({ database, open }: { database: Database; open: (id: strin
     <main className="page shelf">
       <h1>Pinlight</h1>
       <FileTrigger onSelect={(files) => files?.[0] && void take(files[0])}>
-        <Button>Open a file</Button>
+        <Button className="button main">Open a file</Button>
       </FileTrigger>
-      {trouble && <p role="alert">{trouble}</p>}
+      {trouble && <Message kind="trouble">{trouble}</Message>}
       <ul>
         {cards?.map(({ id, name, pins }) => (
           <li key={id}>
-            <Button onPress={() => open(id)}>
+            <Button className="button" onPress={() => open(id)}>
               {name}, {pins} pins
             </Button>
           </li>

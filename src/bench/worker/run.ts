@@ -7,8 +7,11 @@ export class CalledOff extends Error {
   override readonly name = 'CalledOff';
 }
 
-type Asked<Name extends keyof Jobs> =
+/** What a job is given, without the progress that it reports. */
+export type JobGiven<Name extends keyof Jobs> =
   Parameters<Jobs[Name]> extends [...infer Given, Progress] ? Given : never;
+
+export type JobMade<Name extends keyof Jobs> = Awaited<ReturnType<Jobs[Name]>>;
 
 /**
  * Runs one job in a worker of its own, so that the page stays free and the job can be stopped at any moment.
@@ -16,9 +19,9 @@ type Asked<Name extends keyof Jobs> =
  */
 export async function runJob<Name extends keyof Jobs>(
   name: Name,
-  given: Asked<Name>,
+  given: JobGiven<Name>,
   { progress = () => {}, signal }: { readonly progress?: Progress; readonly signal?: AbortSignal } = {},
-): Promise<Awaited<ReturnType<Jobs[Name]>>> {
+): Promise<JobMade<Name>> {
   signal?.throwIfAborted();
   const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
   const remote = wrap<Jobs>(worker);
@@ -27,7 +30,7 @@ export async function runJob<Name extends keyof Jobs>(
     worker.addEventListener('error', (event) => reject(new Error(event.message)), { once: true });
   });
   try {
-    const job = remote[name] as unknown as (...words: unknown[]) => Promise<Awaited<ReturnType<Jobs[Name]>>>;
+    const job = remote[name] as unknown as (...words: unknown[]) => Promise<JobMade<Name>>;
     return await Promise.race([job(...given, proxy(progress)), stopped]);
   } finally {
     remote[releaseProxy]();
