@@ -10,7 +10,7 @@ import { stages } from './stages.ts';
 /** The open design: the stages above, the sheet in the middle, what the stage needs beside it. */
 export function Workbench({ name, stage }: { name: string; stage: string }) {
   const { id, design } = useWork();
-  const { pattern, past, future } = useDesignState();
+  const { past, future } = useDesignState();
   const [view, setView] = useState<SheetView | null>(null);
   const now = stages.find((one) => one.id === stage) ?? stages[0]!;
   const next = stages[stages.indexOf(now) + 1];
@@ -43,7 +43,7 @@ export function Workbench({ name, stage }: { name: string; stage: string }) {
         </ol>
       </nav>
       <main className="sheet-place">
-        <Sheet pattern={pattern} onReady={setView} />
+        <Sheet onReady={setView} />
       </main>
       <section className="panel" aria-labelledby="stage-title">
         <h2 id="stage-title">{now.title}</h2>

@@ -1,21 +1,67 @@
 import { useEffect, useRef, useState } from 'react';
-import type { Pattern } from '#pattern/pattern.ts';
+import { Button } from 'react-aria-components';
+import { useDesignState, useWork } from '../document/use-design.ts';
+import { PaperUnder } from './paper-under.ts';
 import { SheetView } from './sheet-view.ts';
 
-/** The sheet in the middle of the bench. */
-export function Sheet({ pattern, onReady }: { pattern: Pattern; onReady: (view: SheetView) => void }) {
+/** The sheet in the middle of the bench, with the buttons that move it. */
+export function Sheet({ onReady }: { onReady: (view: SheetView | null) => void }) {
+  const { design, pictures } = useWork();
+  const { pattern } = useDesignState();
   const canvas = useRef<HTMLCanvasElement>(null);
   const [view, setView] = useState<SheetView | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the view is made once, and then told of each new pattern.
   useEffect(() => {
-    const made = new SheetView(canvas.current!, pattern);
+    const events = { undo: () => design.undo(), redo: () => design.redo() };
+    const made = new SheetView(canvas.current!, design.state().pattern, events);
     setView(made);
     onReady(made);
-  }, []);
+    return () => {
+      onReady(null);
+      made.stop();
+    };
+  }, [design, onReady]);
   useEffect(() => view?.setPattern(pattern), [view, pattern]);
+  const { paper } = pattern;
+  const file = paper && pictures.get(paper.entry);
+  useEffect(() => {
+    if (!view || !paper || !file) return;
+    let opened: PaperUnder | null = null;
+    let wanted = true;
+    // Where the browser cannot read the picture the pins are shown without it.
+    PaperUnder.open(file, paper).then(
+      (under) => {
+        if (!wanted) return under.close();
+        opened = under;
+        view.setPaper(under);
+      },
+      () => {},
+    );
+    return () => {
+      wanted = false;
+      view.setPaper(null);
+      opened?.close();
+    };
+  }, [view, paper, file]);
   return (
-    <div className="sheet-frame" role="application" aria-label="The pattern">
-      <canvas ref={canvas} className="sheet" tabIndex={0} />
-    </div>
+    <>
+      <div className="sheet-frame" role="application" aria-label="The pattern" aria-describedby="sheet-keys">
+        <canvas ref={canvas} className="sheet" tabIndex={0} />
+      </div>
+      <p id="sheet-keys" className="only-heard">
+        Arrow keys move the cursor, Enter touches what is under it, plus and minus zoom, 0 shows the whole
+        sheet.
+      </p>
+      <div className="sheet-buttons">
+        <Button className="button" aria-label="Closer" onPress={() => view?.zoomBy(1.5)}>
+          +
+        </Button>
+        <Button className="button" aria-label="Farther" onPress={() => view?.zoomBy(1 / 1.5)}>
+          −
+        </Button>
+        <Button className="button" onPress={() => view?.showWhole()}>
+          Whole sheet
+        </Button>
+      </div>
+    </>
   );
 }

@@ -2,63 +2,102 @@ import type { Box } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { boxOfPattern } from '#pattern/pins.ts';
+import { BaseLayer } from './base-layer.ts';
 import { type Camera, cameraOn, panBy, type ScreenPoint, toPattern, toScreen, zoomAt } from './camera.ts';
+import { type GestureListener, Gestures, type PointerKind } from './gestures.ts';
 import type { SheetDress, SheetHandle } from './handle.ts';
+import { drawLoupe } from './loupe.ts';
+import type { Painting } from './paint.ts';
+import type { PaperUnder } from './paper-under.ts';
+import { differenceBox, type Scene, sceneOf } from './scene.ts';
 import type { SheetTool, SheetTouch } from './tool.ts';
 
+/** Things within this many CSS pixels of a touch are touched: a target of 44 px. */
 const TOUCH_REACH = 22;
+const CURSOR_STEP = 20;
+/** A change of less than this share of the view is painted at once; a larger one a piece at a time. */
+const SMALL_SHARE = 0.15;
 
-/** The sheet on the screen: a canvas that shows a pattern, pans, zooms, and hands touches to the stage's tool. */
-export class SheetView implements SheetHandle {
+export interface SheetEvents {
+  undo(): void;
+  redo(): void;
+}
+
+/** The sheet on the screen: shows a pattern, pans, zooms, and hands touches and keys to the stage's tool. */
+export class SheetView implements SheetHandle, GestureListener {
   readonly #canvas: HTMLCanvasElement;
+  readonly #events: SheetEvents;
+  readonly #base = new BaseLayer();
+  readonly #gestures: Gestures;
+  readonly #resized: ResizeObserver;
   #pattern: Pattern;
+  #scene: Scene;
+  #paper: PaperUnder | null = null;
   #camera: Camera | null = null;
   #tool: SheetTool | null = null;
   #dress: SheetDress = {};
-  #wanted = 0;
-  #drag: { from: SheetTouch; by: 'tool' | 'pan'; last: ScreenPoint; moved: boolean } | null = null;
+  #frame = 0;
+  #cursor: Point | null = null;
+  #drag: { readonly from: SheetTouch; readonly by: 'tool' | 'pan'; last: SheetTouch } | null = null;
 
-  constructor(canvas: HTMLCanvasElement, pattern: Pattern) {
+  constructor(canvas: HTMLCanvasElement, pattern: Pattern, events: SheetEvents) {
     this.#canvas = canvas;
+    this.#events = events;
     this.#pattern = pattern;
-    canvas.addEventListener('pointerdown', this.#down);
-    canvas.addEventListener('pointermove', this.#move);
-    canvas.addEventListener('pointerup', this.#up);
-    canvas.addEventListener('pointercancel', this.#cancel);
-    canvas.addEventListener('wheel', this.#wheel, { passive: false });
+    this.#scene = sceneOf(pattern, null);
+    this.#gestures = new Gestures(canvas, this);
     canvas.addEventListener('keydown', this.#key);
-    new ResizeObserver(() => this.redraw()).observe(canvas);
+    canvas.addEventListener('focus', this.redraw);
+    canvas.addEventListener('blur', this.redraw);
+    this.#resized = new ResizeObserver(this.#repaint);
+    this.#resized.observe(canvas);
+  }
+
+  stop(): void {
+    cancelAnimationFrame(this.#frame);
+    this.#gestures.stop();
+    this.#resized.disconnect();
   }
 
   setPattern(pattern: Pattern): void {
+    if (pattern === this.#pattern) return;
     this.#pattern = pattern;
-    this.redraw();
+    this.#changeScene();
+  }
+
+  setPaper(paper: PaperUnder | null): void {
+    this.#paper = paper;
+    this.#repaint();
   }
 
   setTool(tool: SheetTool | null): void {
+    this.#gestures.breakOff();
     this.#tool = tool;
     this.redraw();
   }
 
   setDress(dress: SheetDress): void {
+    const before = this.#dress;
     this.#dress = dress;
-    this.redraw();
+    if ((before.instead ?? null) !== (dress.instead ?? null)) this.#changeScene();
+    if (before.paper !== dress.paper || before.markings !== dress.markings) this.#repaint();
   }
 
-  redraw(): void {
-    this.#wanted ||= requestAnimationFrame(() => {
-      this.#wanted = 0;
+  readonly redraw = (): void => {
+    this.#frame ||= requestAnimationFrame(() => {
+      this.#frame = 0;
       this.#draw();
     });
-  }
+  };
 
   zoomTo(box: Box): void {
     this.#camera = cameraOn(box, this.#view());
+    this.#cursor = null;
     this.redraw();
   }
 
   showWhole(): void {
-    this.zoomTo(boxOfPattern(this.#pattern));
+    this.zoomTo(boxOfPattern(this.#dress.instead ?? this.#pattern));
   }
 
   zoomBy(factor: number): void {
@@ -68,14 +107,95 @@ export class SheetView implements SheetHandle {
   }
 
   cursor(): Point {
-    return this.#cameraNow().centre;
+    return this.#cursor ?? this.#cameraNow().centre;
   }
 
-  #view = () => ({ width: this.#canvas.clientWidth, height: this.#canvas.clientHeight });
+  tap(at: ScreenPoint, by: PointerKind): void {
+    this.#cursor = null;
+    this.#tool?.tap?.(this.#touch(at, by));
+    this.redraw();
+  }
+
+  dragStart(from: ScreenPoint, by: PointerKind): void {
+    const touch = this.#touch(from, by);
+    this.#drag = { from: touch, by: this.#tool?.grabs?.(touch) ? 'tool' : 'pan', last: touch };
+  }
+
+  drag(to: ScreenPoint): void {
+    const drag = this.#drag;
+    if (!drag) return;
+    const touch = this.#touch(to, drag.from.by);
+    if (drag.by === 'tool') this.#tool?.drag?.(drag.from, touch);
+    else {
+      const { left, top } = drag.last.screen;
+      this.#camera = panBy(this.#cameraNow(), to.left - left, to.top - top);
+    }
+    drag.last = touch;
+    this.redraw();
+  }
+
+  dragEnd(to: ScreenPoint, kept: boolean): void {
+    const drag = this.#drag;
+    this.#drag = null;
+    if (drag?.by === 'tool') this.#tool?.drop?.(drag.from, this.#touch(to, drag.from.by), kept);
+    this.redraw();
+  }
+
+  pinch(from: ScreenPoint, to: ScreenPoint, factor: number): void {
+    const moved = panBy(this.#cameraNow(), to.left - from.left, to.top - from.top);
+    this.#camera = zoomAt(moved, this.#view(), to, factor);
+    this.redraw();
+  }
+
+  wheel(at: ScreenPoint, across: number, down: number, zooming: boolean): void {
+    this.#camera = zooming
+      ? zoomAt(this.#cameraNow(), this.#view(), at, Math.exp(-down / 300))
+      : panBy(this.#cameraNow(), -across, -down);
+    this.redraw();
+  }
+
+  fingersTapped(count: 2 | 3): void {
+    if (count === 2) this.#events.undo();
+    else this.#events.redo();
+  }
+
+  readonly #view = () => ({ width: this.#canvas.clientWidth, height: this.#canvas.clientHeight });
 
   #cameraNow(): Camera {
     this.#camera ??= cameraOn(boxOfPattern(this.#pattern), this.#view());
     return this.#camera;
+  }
+
+  #changeScene(): void {
+    const before = this.#scene;
+    this.#scene = sceneOf(this.#dress.instead ?? this.#pattern, before);
+    const changed = differenceBox(before, this.#scene);
+    if (!changed) return;
+    const { width, height } = this.#view();
+    const { scale } = this.#cameraNow();
+    const area = (changed.right - changed.left) * (changed.bottom - changed.top) * scale * scale;
+    if (area > width * height * SMALL_SHARE) this.#repaint();
+    else this.#base.paintPart(this.#painting(), changed);
+    this.redraw();
+  }
+
+  readonly #repaint = (): void => {
+    const { width, height } = this.#view();
+    if (width === 0 || height === 0) return;
+    this.#base.paintAll(this.#painting());
+    this.redraw();
+  };
+
+  #painting(): Painting {
+    return {
+      scene: this.#scene,
+      camera: this.#cameraNow(),
+      view: this.#view(),
+      ratio: devicePixelRatio,
+      paper: this.#paper,
+      paperShare: this.#dress.paper ?? 0,
+      markings: this.#dress.markings ?? true,
+    };
   }
 
   #draw(): void {
@@ -83,79 +203,110 @@ export class SheetView implements SheetHandle {
     const ratio = devicePixelRatio;
     const [width, height] = [Math.round(view.width * ratio), Math.round(view.height * ratio)];
     if (width === 0 || height === 0) return;
-    if (this.#canvas.width !== width) this.#canvas.width = width;
-    if (this.#canvas.height !== height) this.#canvas.height = height;
-    const context = this.#canvas.getContext('2d');
+    if (this.#canvas.width !== width || this.#canvas.height !== height) {
+      this.#canvas.width = width;
+      this.#canvas.height = height;
+    }
+    const context = this.#canvas.getContext('2d', { alpha: false });
     if (!context) return;
     const camera = this.#cameraNow();
+    if (!this.#drag && !this.#base.serves(camera, view)) this.#base.paintAll(this.#painting());
+    const more = this.#base.work();
     context.setTransform(ratio, 0, 0, ratio, 0, 0);
     context.fillStyle = '#ffffff';
     context.fillRect(0, 0, view.width, view.height);
-    context.fillStyle = '#000000';
-    context.beginPath();
-    for (const { x, y, diameter = 0.6 } of (this.#dress.instead ?? this.#pattern).pins) {
-      const { left, top } = toScreen(camera, view, { x, y });
-      const radius = Math.max(1, (diameter / 2) * camera.scale);
-      context.moveTo(left + radius, top);
-      context.arc(left, top, radius, 0, 2 * Math.PI);
-    }
-    context.fill();
+    this.#base.show(context, camera, view);
     this.#tool?.draw?.({ context, camera, view, place: (point) => toScreen(camera, view, point) });
+    if (this.#cursor && document.activeElement === this.#canvas) this.#drawCursor(context, camera);
+    const drag = this.#drag;
+    if (drag?.by === 'tool' && drag.from.by !== 'mouse') {
+      drawLoupe(context, drag.last.screen, view, ratio);
+    }
+    if (more) this.redraw();
   }
 
-  #touch(event: PointerEvent): SheetTouch {
-    const box = this.#canvas.getBoundingClientRect();
-    const screen = { left: event.clientX - box.left, top: event.clientY - box.top };
+  #drawCursor(context: CanvasRenderingContext2D, camera: Camera): void {
+    const { left, top } = toScreen(camera, this.#view(), this.cursor());
+    for (const [width, colour] of [
+      [5, '#ffffff'],
+      [2, '#1c5d5a'],
+    ] as const) {
+      context.lineWidth = width;
+      context.strokeStyle = colour;
+      context.beginPath();
+      context.arc(left, top, 14, 0, 2 * Math.PI);
+      for (const [x, y] of [
+        [1, 0],
+        [-1, 0],
+        [0, 1],
+        [0, -1],
+      ] as const) {
+        context.moveTo(left + 6 * x, top + 6 * y);
+        context.lineTo(left + 22 * x, top + 22 * y);
+      }
+      context.stroke();
+    }
+  }
+
+  #touch(screen: ScreenPoint, by: SheetTouch['by']): SheetTouch {
     const camera = this.#cameraNow();
-    const by = event.pointerType === 'touch' || event.pointerType === 'pen' ? event.pointerType : 'mouse';
     return { at: toPattern(camera, this.#view(), screen), screen, reach: TOUCH_REACH / camera.scale, by };
   }
 
-  #down = (event: PointerEvent): void => {
-    const from = this.#touch(event);
-    this.#canvas.setPointerCapture(event.pointerId);
-    this.#drag = { from, by: this.#tool?.grabs?.(from) ? 'tool' : 'pan', last: from.screen, moved: false };
-  };
-
-  #move = (event: PointerEvent): void => {
-    const drag = this.#drag;
-    if (!drag) return;
-    const to = this.#touch(event);
-    const away = Math.hypot(to.screen.left - drag.from.screen.left, to.screen.top - drag.from.screen.top);
-    if (away > 4) drag.moved = true;
-    if (!drag.moved) return;
-    if (drag.by === 'tool') this.#tool?.drag?.(drag.from, to);
-    else {
-      this.#camera = panBy(this.#cameraNow(), to.screen.left - drag.last.left, to.screen.top - drag.last.top);
+  /** Arrows move the cursor, Enter and the space bar touch what is under it, + - and 0 zoom; the rest is the tool's. */
+  readonly #key = (event: KeyboardEvent): void => {
+    if (event.key === 'Escape') this.#gestures.breakOff();
+    if (this.#tool?.key?.(event) || this.#ownKey(event)) {
+      event.preventDefault();
+      this.redraw();
     }
-    drag.last = to.screen;
-    this.redraw();
   };
 
-  #up = (event: PointerEvent): void => {
-    const drag = this.#drag;
-    this.#drag = null;
-    if (!drag) return;
-    const to = this.#touch(event);
-    if (!drag.moved) this.#tool?.tap?.(to);
-    else if (drag.by === 'tool') this.#tool?.drop?.(drag.from, to, true);
-  };
+  #ownKey({ key, ctrlKey, metaKey, altKey, shiftKey }: KeyboardEvent): boolean {
+    if (ctrlKey || metaKey || altKey) return false;
+    const way = WAYS[key];
+    if (way) {
+      const step = (shiftKey ? 1 : CURSOR_STEP) / this.#cameraNow().scale;
+      const { x, y } = this.cursor();
+      this.#cursor = { x: x + way[0] * step, y: y + way[1] * step };
+      this.#follow(this.#cursor);
+      return true;
+    }
+    switch (key) {
+      case 'Enter':
+      case ' ': {
+        this.#cursor ??= this.cursor();
+        this.#tool?.tap?.(this.#touch(toScreen(this.#cameraNow(), this.#view(), this.#cursor), 'keyboard'));
+        return true;
+      }
+      case '+':
+      case '=':
+        this.zoomBy(1.25);
+        return true;
+      case '-':
+        this.zoomBy(0.8);
+        return true;
+      case '0':
+        this.showWhole();
+        return true;
+      default:
+        return false;
+    }
+  }
 
-  #cancel = (event: PointerEvent): void => {
-    const drag = this.#drag;
-    this.#drag = null;
-    if (drag?.by === 'tool' && drag.moved) this.#tool?.drop?.(drag.from, this.#touch(event), false);
-  };
-
-  #wheel = (event: WheelEvent): void => {
-    event.preventDefault();
-    const box = this.#canvas.getBoundingClientRect();
-    const at = { left: event.clientX - box.left, top: event.clientY - box.top };
-    this.#camera = zoomAt(this.#cameraNow(), this.#view(), at, Math.exp(-event.deltaY / 300));
-    this.redraw();
-  };
-
-  #key = (event: KeyboardEvent): void => {
-    if (this.#tool?.key?.(event)) event.preventDefault();
-  };
+  /** Moves the sheet where the cursor would leave the view. */
+  #follow(cursor: Point): void {
+    const view = this.#view();
+    const { left, top } = toScreen(this.#cameraNow(), view, cursor);
+    const across = Math.min(0, view.width - 30 - left) + Math.max(0, 30 - left);
+    const down = Math.min(0, view.height - 30 - top) + Math.max(0, 30 - top);
+    if (across || down) this.#camera = panBy(this.#cameraNow(), across, down);
+  }
 }
+
+const WAYS: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowLeft: [-1, 0],
+  ArrowRight: [1, 0],
+  ArrowUp: [0, -1],
+  ArrowDown: [0, 1],
+};

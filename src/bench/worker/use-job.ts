@@ -30,7 +30,7 @@ export function useJob<Name extends keyof Jobs>(
       };
       tell('', 0);
       try {
-        const made = await runJob(name, given, { progress: tell, signal: stop.signal });
+        const made: JobMade<Name> = await runJob(name, given, { progress: tell, signal: stop.signal });
         if (stop.signal.aborted) return null;
         setState({ at: 'done', made });
         return made;

@@ -4,11 +4,11 @@ import type { Colour, InkMark, Stroke, Text } from '../drawing/mark.ts';
 import { polyline, QUARTER_CIRCLE, segment, smoothCurve } from '../drawing/path.ts';
 import { type Lettering, textLine } from '../type/lettering.ts';
 import { LEAST_LETTER } from '../type/style.ts';
-import type { Typeface } from '../type/typeface.ts';
+import type { LetterMeasure } from '../type/typeface.ts';
 import { allPlaces, type PlaceOf } from './places.ts';
 
 export interface MarkingStyle {
-  readonly typeface: Typeface;
+  readonly typeface: LetterMeasure;
   readonly line: number;
   readonly colour: Colour;
   readonly gimp: Colour;

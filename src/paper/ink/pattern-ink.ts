@@ -1,5 +1,6 @@
 import { type Film, noFilm } from '#base/colour/film.ts';
 import { type Box, growBox, joinBoxes } from '#base/geometry/box.ts';
+import type { Point } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
 import type { Area, Pattern, Stitch } from '#pattern/pattern.ts';
 import { boxOfMarks } from '../drawing/box.ts';
@@ -88,26 +89,31 @@ function drawAreas(pattern: Pattern, film: Film): DrawnAreas {
       lost.push(area.id);
       continue;
     }
-    const path = polyline(corners, true);
     const wanted = wantedTint(area);
-    const outlineMark: InkMark = { kind: 'stroke', role: 'tint', path, width: 0.2, colour: quiet };
-    if (wanted) {
-      const colour = shown.get(wanted) ?? tintUnder(wanted, film);
+    const colour = wanted && (shown.get(wanted) ?? tintUnder(wanted, film));
+    const areaMarks = areaInk(corners, colour);
+    if (wanted && colour) {
       shown.set(wanted, colour);
-      drawn.tints.push({ kind: 'fill', role: 'tint', path, colour });
       if (colour !== wanted && area.tint !== undefined && film !== noFilm) {
         changed.set(wanted, [...(changed.get(wanted) ?? []), area.id]);
       }
       addToKey(drawn.key, colour, area.stitch);
     }
-    drawn.tints.push(outlineMark);
-    drawn.named.push({ area, box: boxOfMarks([outlineMark]) });
+    drawn.tints.push(...areaMarks);
+    drawn.named.push({ area, box: boxOfMarks(areaMarks) });
   }
   if (lost.length) drawn.notes.push({ kind: 'marks-without-pin', marks: lost });
   for (const [from, areas] of changed) {
     drawn.notes.push({ kind: 'tint-changed', areas, from, to: shown.get(from)! });
   }
   return drawn;
+}
+
+/** The tint of an area, where it has one, and its outline. */
+export function areaInk(corners: readonly Point[], tint: Colour | undefined): InkMark[] {
+  const path = polyline(corners, true);
+  const line: InkMark = { kind: 'stroke', role: 'tint', path, width: 0.2, colour: quiet };
+  return tint ? [{ kind: 'fill', role: 'tint', path, colour: tint }, line] : [line];
 }
 
 function addToKey(key: KeyEntry[], colour: Colour, stitch: Stitch | undefined): void {

@@ -1,6 +1,6 @@
 import type { Point } from '#base/geometry/point.ts';
 import type { Colour, Role, Text, Weight } from '../drawing/mark.ts';
-import type { Typeface } from './typeface.ts';
+import type { LetterMeasure } from './typeface.ts';
 
 /** How words look: letter height in mm, weight and colour. */
 export interface Lettering {
@@ -18,7 +18,7 @@ export interface TextPlace {
 
 /** One line of text at its place, measured. */
 export const textLine = (
-  typeface: Typeface,
+  typeface: LetterMeasure,
   text: string,
   { size, weight, colour }: Lettering,
   { at, align = 'left', turn = 0, role = 'note' }: TextPlace,
@@ -36,7 +36,7 @@ export const textLine = (
 });
 
 /** The text broken into lines no wider than `width` mm, between words where it can be, else within one. */
-export function wrapLines(typeface: Typeface, text: string, style: Lettering, width: number): string[] {
+export function wrapLines(typeface: LetterMeasure, text: string, style: Lettering, width: number): string[] {
   const fits = (line: string): boolean => typeface.widthOf(line, style.size, style.weight) <= width;
   const lines: string[] = [];
   let line = '';
@@ -56,7 +56,7 @@ export function wrapLines(typeface: Typeface, text: string, style: Lettering, wi
 }
 
 /** The text, or as much of it as fits with an ellipsis behind it. */
-export function shorten(typeface: Typeface, text: string, style: Lettering, width: number): string {
+export function shorten(typeface: LetterMeasure, text: string, style: Lettering, width: number): string {
   if (typeface.widthOf(text, style.size, style.weight) <= width) return text;
   const letters = [...text];
   let [fits, tooLong] = [0, letters.length];

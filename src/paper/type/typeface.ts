@@ -18,13 +18,17 @@ export interface FaceRun {
   readonly width: number;
 }
 
+/** How wide words run, which is all that a drawing needs to know of the letters. */
+export interface LetterMeasure {
+  /** How wide the text runs at this letter height, in the unit of `size`. */
+  widthOf(text: string, size: number, weight: Weight): number;
+}
+
 /** What sheets and writers need to know of the letters. */
-export interface Typeface {
+export interface Typeface extends LetterMeasure {
   readonly files: FontFiles;
   /** The text as it will be printed, in stretches of one font each. */
   runs(text: string, weight: Weight): readonly FaceRun[];
-  /** How wide the text runs at this letter height, in the unit of `size`. */
-  widthOf(text: string, size: number, weight: Weight): number;
   /** The outlines of one stretch. */
   glyphs(run: FaceRun): GlyphRun;
   unitsPerEm(face: Face): number;

@@ -1,0 +1,39 @@
+import type { PaperPicture } from '#pattern/pattern.ts';
+
+/** Longest side of the picture as the screen needs it; a larger one would only make every frame slower. */
+const MOST_SIDE = 4096;
+
+/** The paper's picture, ready to be drawn under the pins. */
+export class PaperUnder {
+  readonly #picture: ImageBitmap;
+  readonly #paper: PaperPicture;
+
+  constructor(picture: ImageBitmap, paper: PaperPicture) {
+    this.#picture = picture;
+    this.#paper = paper;
+  }
+
+  /** Decodes a picture file. Rejects where the browser cannot read it. */
+  static async open(file: Blob, paper: PaperPicture): Promise<PaperUnder> {
+    const share = Math.min(1, MOST_SIDE / Math.max(paper.width, paper.height));
+    const resize =
+      share < 1
+        ? { resizeWidth: Math.round(paper.width * share), resizeHeight: Math.round(paper.height * share) }
+        : {};
+    return new PaperUnder(await createImageBitmap(file, resize), paper);
+  }
+
+  /** Draws it with a brush whose unit is the pattern's. The brush's map is left changed. */
+  draw(brush: OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D): void {
+    const { toPattern, width, height } = this.#paper;
+    brush.transform(toPattern.a, toPattern.b, toPattern.c, toPattern.d, toPattern.e, toPattern.f);
+    brush.imageSmoothingEnabled = true;
+    brush.imageSmoothingQuality = 'medium';
+    // Pixel centres are whole, so that the picture's edge lies half a pixel further out.
+    brush.drawImage(this.#picture, -0.5, -0.5, width, height);
+  }
+
+  close(): void {
+    this.#picture.close();
+  }
+}
