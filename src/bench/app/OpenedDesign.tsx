@@ -1,13 +1,14 @@
 import { useEffect, useState } from 'react';
 import { OpenDesign } from '../document/open-design.ts';
 import { type OpenWork, WorkContext } from '../document/use-design.ts';
-import type { Database } from '../store/database.ts';
 import { DesignJournal } from '../store/design-journal.ts';
 import { readDesign } from '../store/designs.ts';
+import { useDatabase } from '../store/use-database.ts';
 import { Workbench } from './Workbench.tsx';
 
 /** Opens a design from the store and puts it on the bench. */
-export function OpenedDesign({ database, id, stage }: { database: Database; id: string; stage: string }) {
+export function OpenedDesign({ id, stage }: { id: string; stage: string }) {
+  const database = useDatabase();
   const [work, setWork] = useState<(OpenWork & { readonly name: string }) | null>(null);
   const [gone, setGone] = useState(false);
   useEffect(() => {

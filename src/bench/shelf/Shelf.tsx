@@ -1,13 +1,15 @@
 import { useEffect, useState } from 'react';
 import { Button, FileTrigger } from 'react-aria-components';
-import { openToWork } from '#jobs/open.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
 import { Message } from '../parts/Message.tsx';
-import type { Database, DesignCard } from '../store/database.ts';
+import type { DesignCard } from '../store/database.ts';
 import { createDesign, listDesigns } from '../store/designs.ts';
+import { useDatabase } from '../store/use-database.ts';
+import { runJob } from '../worker/run.ts';
 
 /** The shelf: every pattern kept in this browser. */
-export function Shelf({ database, open }: { database: Database; open: (id: string) => void }) {
+export function Shelf({ open }: { open: (id: string) => void }) {
+  const database = useDatabase();
   const [cards, setCards] = useState<readonly DesignCard[] | null>(null);
   const [trouble, setTrouble] = useState<string | null>(null);
   useEffect(() => {
@@ -15,7 +17,7 @@ export function Shelf({ database, open }: { database: Database; open: (id: strin
   }, [database]);
 
   async function take(file: File): Promise<void> {
-    const opened = openToWork(new Uint8Array(await file.arrayBuffer()));
+    const opened = await runJob('open', [new Uint8Array(await file.arrayBuffer())]);
     if (!opened.ok) return setTrouble(troubleInWords(opened.trouble));
     open(await createDesign(database, opened.value, opened.value.pattern.about.name ?? file.name));
   }

@@ -1,12 +1,14 @@
 import type { Progress } from '#base/progress.ts';
 import { look } from '#jobs/look.ts';
+import { openToWork } from '#jobs/open.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 
 /**
- * The heavy jobs, as they run beside the page. Each takes plain values and gives plain values back; one file a stage
- * may bring more (see `worker.ts`).
+ * The heavy jobs, as they run beside the page. Each takes plain values, and last of all a `Progress`, and gives plain
+ * values back.
  */
 export const jobs = {
+  open: (bytes: Uint8Array, _progress: Progress) => openToWork(bytes),
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
 };
 

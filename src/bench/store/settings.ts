@@ -1,0 +1,15 @@
+import type { z } from 'zod';
+import type { Database } from './database.ts';
+
+/** A setting kept in this browser, such as a printer's correction; null where there is none, or none that is sound. */
+export async function readSetting<Value>(
+  database: Database,
+  name: string,
+  schema: z.ZodType<Value>,
+): Promise<Value | null> {
+  const kept = schema.safeParse(await database.get('settings', name));
+  return kept.success ? kept.data : null;
+}
+
+export const writeSetting = (database: Database, name: string, value: unknown): Promise<string> =>
+  database.put('settings', value, name);
