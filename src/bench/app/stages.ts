@@ -2,5 +2,6 @@ import type { Stage } from '../stages/stage.ts';
 
 /** The stages in the order of the work. */
 export const stages: readonly Stage[] = [
+  { id: 'pins', title: 'Pins', load: () => import('../stages/pins/Panel.tsx') },
   { id: 'look', title: 'Look over', load: () => import('../stages/look/Panel.tsx') },
 ];

@@ -11,37 +11,43 @@ export interface LengthFieldProps {
   readonly value: number | null;
   readonly onChange: (mm: number) => void;
   readonly help?: string;
+  /** Whether it may be nought or less, as a place may. */
+  readonly any?: boolean;
 }
 
 /**
  * A length as people type it: either decimal mark, fractions, mm, cm or inches. Beside it stands how it was understood,
  * since a misread mark would make it ten times too long.
  */
-export function LengthField({ label, value, onChange, help }: LengthFieldProps) {
+export function LengthField({ label, value, onChange, help, any = false }: LengthFieldProps) {
   const { unit, shown } = usePreferences();
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
   const read = typed === null ? null : parseLength(typed, unit);
   const trouble = read && !read.ok && typed?.trim() ? lengthTroubleInWords(read.trouble) : null;
+  const refused = read?.ok && !any && read.value <= 0 ? 'This must be more than nought.' : null;
+  const take = () => {
+    if (!read?.ok || refused) return;
+    setTyped(null);
+    if (read.value !== value) onChange(read.value);
+  };
+  const understood = read?.ok ? read.value : value;
   return (
     <TextField
       className="field"
       value={typed ?? (value === null ? '' : shown(value))}
-      onChange={(text) => {
-        setTyped(text);
-        const length = parseLength(text, unit);
-        if (length.ok && length.value > 0) onChange(length.value);
-      }}
-      onBlur={() => read?.ok && setTyped(null)}
-      isInvalid={trouble !== null}
+      onChange={setTyped}
+      onBlur={take}
+      onKeyDown={({ key }) => key === 'Enter' && take()}
+      isInvalid={trouble !== null || refused !== null}
     >
       <Label>{label}</Label>
       <Input inputMode="decimal" autoComplete="off" aria-describedby={id} />
-      <Text slot="description">{help}</Text>
+      {help && <Text slot="description">{help}</Text>}
       <span id={id} className="understood">
-        {value === null ? '' : formatBoth(value)}
+        {understood === null ? '' : formatBoth(understood)}
       </span>
-      <FieldError>{trouble}</FieldError>
+      <FieldError>{trouble ?? refused}</FieldError>
     </TextField>
   );
 }

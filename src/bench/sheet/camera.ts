@@ -59,3 +59,11 @@ export function cameraOn(box: Box, view: ViewSize): Camera {
 
 const LEAST_SCALE = 0.01;
 const MOST_SCALE = 400;
+
+/** The box whose edges lie `reach` from a point. */
+export const boxAround = ({ x, y }: Point, reach: number): Box => ({
+  left: x - reach,
+  top: y - reach,
+  right: x + reach,
+  bottom: y + reach,
+});

@@ -1,0 +1,112 @@
+import { useEffect, useMemo, useState } from 'react';
+import { addPin, updatePins, vouchedFor } from '#pattern/change/edit-pins.ts';
+import { removePins } from '#pattern/change/remove-pins.ts';
+import type { Pin } from '#pattern/pattern.ts';
+import { useDesignState, useWork } from '../../document/use-design.ts';
+import { announce } from '../../parts/announce.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { ShareSlider } from '../../parts/ShareSlider.tsx';
+import { boxAround } from '../../sheet/camera.ts';
+import { useSheet } from '../../sheet/handle.ts';
+import { useTool } from '../../sheet/use-tool.ts';
+import { DoubtfulPins } from './DoubtfulPins.tsx';
+import { PinFields } from './PinFields.tsx';
+import { PinTable } from './PinTable.tsx';
+import { type PinsMode, PinsTool } from './pins-tool.ts';
+
+const NO_PINS: readonly Pin[] = [];
+
+/** Pins: what was found over the paper, doubtful ones one by one; pins added, moved and removed. */
+export function Panel() {
+  const { design } = useWork();
+  const { pattern } = useDesignState();
+  const sheet = useSheet();
+  const [mode, setMode] = useState<PinsMode>('choose');
+  const [chosen, setChosen] = useState<string | null>(null);
+  const [paper, setPaper] = useState(0.6);
+  const doubtful = useMemo(
+    () => pattern.pins.filter(({ doubt }) => doubt && doubt.length > 0),
+    [pattern.pins],
+  );
+
+  const add = (at: { readonly x: number; readonly y: number }) => {
+    const { change, id } = addPin(design.state().pattern, at);
+    design.edit(change, 'Added a pin');
+    announce('A pin was added.');
+    setChosen(id);
+  };
+  const remove = (id: string) => {
+    design.edit(removePins(design.state().pattern, [id]), 'Removed a pin');
+    announce('The pin was removed.');
+    setChosen(null);
+  };
+  const change = (pin: Pin, words: string) => {
+    design.edit(updatePins(design.state().pattern, [pin]), words);
+    announce(`${words}.`);
+  };
+
+  // biome-ignore lint/correctness/useExhaustiveDependencies: one tool for as long as the panel is open, told of the rest below.
+  const tool = useMemo(
+    () =>
+      new PinsTool(
+        { pattern, mode, chosen, doubtful },
+        {
+          choose: setChosen,
+          add: ({ at }) => add(at),
+          remove,
+          move: (pin) => change(vouchedFor(pin), 'Moved a pin'),
+        },
+      ),
+    [],
+  );
+  useTool(tool);
+  useEffect(() => {
+    tool.update({ pattern, mode, chosen, doubtful: mode === 'choose' ? doubtful : NO_PINS });
+    sheet.redraw();
+  }, [tool, sheet, pattern, mode, chosen, doubtful]);
+  useEffect(() => {
+    sheet.setDress({ paper, markings: paper < 1 });
+    return () => sheet.setDress({});
+  }, [sheet, paper]);
+
+  const pin = pattern.pins.find(({ id }) => id === chosen) ?? null;
+  return (
+    <>
+      <p>
+        {pattern.pins.length} pins. {doubtful.length > 0 && `${doubtful.length} of them are in doubt.`}
+      </p>
+      <Choice
+        label="A touch of the sheet"
+        value={mode}
+        onChange={setMode}
+        choices={[
+          { value: 'choose', words: 'chooses a pin', help: 'drag the chosen pin to move it' },
+          { value: 'add', words: 'adds a pin' },
+          { value: 'remove', words: 'removes a pin' },
+        ]}
+      />
+      {pattern.paper && <ShareSlider label="Paper under the pins" value={paper} onChange={setPaper} />}
+      {pin && <PinFields pin={pin} onChange={change} onRemove={() => remove(pin.id)} />}
+      {doubtful.length > 0 && (
+        <DoubtfulPins
+          pins={doubtful}
+          onShow={(one) => {
+            setMode('choose');
+            setChosen(one.id);
+            sheet.zoomTo(boxAround(one, 10));
+          }}
+          onKeep={(one) => change(vouchedFor(one), 'Kept a pin that was in doubt')}
+          onRemove={(one) => remove(one.id)}
+        />
+      )}
+      <PinTable
+        pins={pattern.pins}
+        chosen={chosen}
+        onChoose={(one) => {
+          setChosen(one.id);
+          sheet.zoomTo(boxAround(one, 10));
+        }}
+      />
+    </>
+  );
+}

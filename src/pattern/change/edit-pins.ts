@@ -1,0 +1,32 @@
+import type { Point } from '#base/geometry/point.ts';
+import type { Pattern, Pin } from '../pattern.ts';
+import { pinsById } from '../pins.ts';
+import type { Change } from './change.ts';
+import { byId } from './join.ts';
+
+/** The change that puts a pin where a person wants it, after all others, and the id that it gets. */
+export function addPin(pattern: Pattern, { x, y }: Point): { readonly change: Change; readonly id: string } {
+  const taken = new Set(pattern.pins.map(({ id }) => id));
+  let number = pattern.pins.length + 1;
+  while (taken.has(`p${number}`)) number++;
+  const record: Pin = { id: `p${number}`, x, y };
+  const added = [{ index: pattern.pins.length, record }];
+  return { change: { pins: { added, updated: [], removed: [] } }, id: record.id };
+}
+
+/**
+ * The change that gives pins new records, such as other places.
+ * Throws where the pattern has no pin of that id.
+ */
+export function updatePins(pattern: Pattern, records: readonly Pin[]): Change {
+  const pins = pinsById(pattern);
+  const updated = records.map((to) => {
+    const from = pins.get(to.id);
+    if (!from) throw new RangeError(`updatePins: no pin "${to.id}"`);
+    return [from, to] as const;
+  });
+  return { pins: { added: [], updated: updated.toSorted(byId), removed: [] } };
+}
+
+/** A pin as a person vouches for it: no doubt is left, and nobody asks how sure a finder was. */
+export const vouchedFor = ({ confidence: _confidence, doubt: _doubt, ...pin }: Pin): Pin => pin;
