@@ -1,15 +1,16 @@
 import { Shelf } from '../shelf/Shelf.tsx';
-import type { Database } from '../store/database.ts';
-import { DatabaseContext } from '../store/use-database.ts';
+import { type Store, StoreContext } from '../store/use-database.ts';
+import { NewerBench } from './NewerBench.tsx';
 import { OpenedDesign } from './OpenedDesign.tsx';
 import { go, useRoute } from './route.ts';
 
-export function App({ database }: { database: Database }) {
+export function App({ store }: { store: Store }) {
   return (
-    <DatabaseContext value={database}>
+    <StoreContext value={store}>
+      <NewerBench />
       <Page />
       <p id="announced" className="only-heard" role="status" />
-    </DatabaseContext>
+    </StoreContext>
   );
 }
 

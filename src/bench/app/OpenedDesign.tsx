@@ -1,42 +1,68 @@
 import { useEffect, useState } from 'react';
 import { OpenDesign } from '../document/open-design.ts';
-import { type OpenWork, WorkContext } from '../document/use-design.ts';
-import { DesignJournal } from '../store/design-journal.ts';
-import { readDesign } from '../store/designs.ts';
+import { WorkContext } from '../document/use-design.ts';
+import { Message } from '../parts/Message.tsx';
+import { type OpenedWork, openWork } from '../store/open-work.ts';
 import { useDatabase } from '../store/use-database.ts';
 import { Workbench } from './Workbench.tsx';
 
-/** Opens a design from the store and puts it on the bench. */
+type Opening =
+  | { readonly at: 'opening' }
+  | { readonly at: 'open'; readonly work: OpenedWork }
+  | { readonly at: 'none' }
+  | { readonly at: 'damaged' };
+
+/** Opens a design from the store and puts it on the bench; puts it away again when it is left. */
 export function OpenedDesign({ id, stage }: { id: string; stage: string }) {
   const database = useDatabase();
-  const [work, setWork] = useState<(OpenWork & { readonly name: string }) | null>(null);
-  const [gone, setGone] = useState(false);
+  const [opening, setOpening] = useState<Opening>({ at: 'opening' });
   useEffect(() => {
+    let work: OpenedWork | null = null;
     let wanted = true;
-    readDesign(database, id).then((stored) => {
-      if (!wanted) return;
-      if (!stored) return setGone(true);
-      const { card, pattern, past, future, pictures } = stored;
-      const state = { pattern, past, future, editable: true };
-      const design = new OpenDesign(state, new DesignJournal(database, card, state));
-      setWork({ id, design, pictures, name: card.name });
-    });
+    openWork(database, id, OpenDesign).then(
+      (opened) => {
+        if (!wanted) return opened?.close();
+        work = opened;
+        setOpening(opened ? { at: 'open', work: opened } : { at: 'none' });
+      },
+      () => setOpening({ at: 'damaged' }),
+    );
     return () => {
       wanted = false;
+      work?.close();
     };
   }, [database, id]);
-  if (gone) {
-    return (
-      <main className="page">
-        <p>There is no such pattern in this browser.</p>
-        <a href="#/">To the shelf</a>
-      </main>
-    );
+  switch (opening.at) {
+    case 'opening':
+      return null;
+    case 'open':
+      return (
+        <WorkContext value={opening.work}>
+          <Workbench work={opening.work} stage={stage} />
+        </WorkContext>
+      );
+    case 'none':
+      return (
+        <main className="page">
+          <Message kind="note">
+            There is no such pattern in this browser. It may be on another device.
+          </Message>
+          <a className="button" href="#/">
+            To the shelf
+          </a>
+        </main>
+      );
+    case 'damaged':
+      return (
+        <main className="page">
+          <Message kind="trouble">
+            What this browser keeps of this pattern is damaged, and was left as it is. Earlier versions of it
+            may be whole: look for them on the shelf, or open your last saved file.
+          </Message>
+          <a className="button" href="#/">
+            To the shelf
+          </a>
+        </main>
+      );
   }
-  if (!work) return null;
-  return (
-    <WorkContext value={work}>
-      <Workbench name={work.name} stage={stage} />
-    </WorkContext>
-  );
 }

@@ -1,16 +1,21 @@
 import { type ComponentType, useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { useDesignState, useWork } from '../document/use-design.ts';
+import { useDesignState } from '../document/use-design.ts';
+import { Message } from '../parts/Message.tsx';
 import { SheetContext } from '../sheet/handle.ts';
 import { Sheet } from '../sheet/Sheet.tsx';
 import type { SheetView } from '../sheet/sheet-view.ts';
+import type { OpenedWork } from '../store/open-work.ts';
+import { useKeeps } from '../store/use-database.ts';
 import { addressOf, go } from './route.ts';
+import { SaveState, SaveTrouble } from './SaveState.tsx';
 import { stages } from './stages.ts';
 
 /** The open design: the stages above, the sheet in the middle, what the stage needs beside it. */
-export function Workbench({ name, stage }: { name: string; stage: string }) {
-  const { id, design } = useWork();
-  const { past, future } = useDesignState();
+export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) {
+  const { id, design, name } = work;
+  const keeps = useKeeps();
+  const { past, future, editable } = useDesignState();
   const [view, setView] = useState<SheetView | null>(null);
   const now = stages.find((one) => one.id === stage) ?? stages[0]!;
   const next = stages[stages.indexOf(now) + 1];
@@ -21,10 +26,15 @@ export function Workbench({ name, stage }: { name: string; stage: string }) {
           Shelf
         </a>
         <h1>{name}</h1>
-        <Button className="button" onPress={() => design.undo()} isDisabled={past.length === 0}>
+        <SaveState work={work} keeps={keeps} />
+        <Button className="button" onPress={() => design.undo()} isDisabled={past.length === 0 || !editable}>
           Undo
         </Button>
-        <Button className="button" onPress={() => design.redo()} isDisabled={future.length === 0}>
+        <Button
+          className="button"
+          onPress={() => design.redo()}
+          isDisabled={future.length === 0 || !editable}
+        >
           Redo
         </Button>
       </header>
@@ -46,6 +56,15 @@ export function Workbench({ name, stage }: { name: string; stage: string }) {
         <Sheet onReady={setView} />
       </main>
       <section className="panel" aria-labelledby="stage-title">
+        <SaveTrouble work={work} keeps={keeps} />
+        {!editable && (
+          <Message kind="caution">
+            <p>This pattern is open in another page of this browser. Here it can only be looked at.</p>
+            <Button className="button" onPress={() => work.takeOver()}>
+              Take it over
+            </Button>
+          </Message>
+        )}
         <h2 id="stage-title">{now.title}</h2>
         {view && (
           <SheetContext value={view}>

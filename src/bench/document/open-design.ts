@@ -77,6 +77,13 @@ export class OpenDesign {
     });
   }
 
+  /** Whether edits are taken here; not while another page holds the design. */
+  setEditable(editable: boolean): void {
+    if (editable === this.#state.editable) return;
+    this.#state = { ...this.#state, editable };
+    for (const listener of this.#listeners) listener();
+  }
+
   #set(state: DesignState): void {
     this.#state = state;
     this.#journal.record(state);

@@ -5,6 +5,7 @@ import type { DesignState, OpenDesign } from './open-design.ts';
 /** The open design with the pictures that it speaks of. */
 export interface OpenWork {
   readonly id: string;
+  readonly name: string;
   readonly design: OpenDesign;
   /** Picture files by the names of their entries. */
   readonly pictures: ReadonlyMap<string, Blob>;

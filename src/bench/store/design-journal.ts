@@ -1,32 +1,61 @@
+import { sameValue } from '#pattern/equal.ts';
 import type { DesignState, Journal } from '../document/open-design.ts';
+import type { Step } from '../document/step.ts';
 import type { Database, DesignCard } from './database.ts';
+import { createDesign, TABLES } from './designs.ts';
+import { putPattern } from './pieces.ts';
+import { keepVersion } from './versions.ts';
+
+/** Whether everything done so far is in the store. */
+export type Saved =
+  | { readonly at: 'saved' }
+  | { readonly at: 'saving' }
+  /** Nothing could be written; it is tried again with the next step. */
+  | { readonly at: 'failed'; readonly why: 'full' | 'closed' | 'other' }
+  /** Another page wrote to the design meanwhile; what is here was put on the shelf as a copy. */
+  | { readonly at: 'copied'; readonly name: string };
+
+/** Steps that can be undone; older ones are forgotten, a hundred at a time. */
+const MOST_STEPS = 500;
+
+/** After so many steps the pattern itself is put away anew, so that opening it never replays many. */
+const STEPS_BETWEEN = 40;
 
 /**
- * Writes every step of an open design to the store as it is made, one after the other, each in one transaction: after
- * a crash the design opens as it was after its last whole step.
+ * Writes every step of an open design to the store as it is made, one after the other, each in one transaction that is
+ * read back: after a crash the design opens as it was after its last whole step.
  */
 export class DesignJournal implements Journal {
   readonly #database: Database;
+  readonly #onSaved: (saved: Saved) => void;
+  /** Number of the first step that this page knows. */
+  readonly #origin: number;
+  /** The design's revision when this page opened it. */
+  readonly #opened: number;
   #card: DesignCard;
   #written: DesignState;
   #wanted: DesignState;
   #busy: Promise<void> | null = null;
 
-  constructor(database: Database, card: DesignCard, state: DesignState) {
+  constructor(database: Database, card: DesignCard, state: DesignState, onSaved: (saved: Saved) => void) {
     this.#database = database;
+    this.#origin = card.first;
+    this.#opened = card.revision;
     this.#card = card;
     this.#written = state;
     this.#wanted = state;
+    this.#onSaved = onSaved;
   }
 
   record(state: DesignState): void {
     this.#wanted = state;
+    this.#onSaved({ at: 'saving' });
     this.#busy ??= this.#writeAll().finally(() => {
       this.#busy = null;
     });
   }
 
-  /** Resolves when everything made so far is in the store. */
+  /** Resolves when everything made so far is in the store, or could not be written. */
   async settled(): Promise<void> {
     while (this.#busy) await this.#busy;
   }
@@ -34,29 +63,89 @@ export class DesignJournal implements Journal {
   async #writeAll(): Promise<void> {
     while (this.#written !== this.#wanted) {
       const state = this.#wanted;
-      await this.#write(state);
-      this.#written = state;
+      try {
+        if (await this.#write(state)) this.#written = state;
+        else return await this.#putAside(state);
+      } catch (error) {
+        return this.#onSaved({ at: 'failed', why: whyOf(error) });
+      }
+    }
+    this.#onSaved({ at: 'saved' });
+  }
+
+  /** False where the design in the store is not the one that was opened here. */
+  async #write(state: DesignState): Promise<boolean> {
+    const before = this.#card;
+    const { id } = before;
+    const after = stepsOf(state);
+    const old = stepsOf(this.#written);
+    const parted = partingOf(old, after);
+    const write = this.#database.transaction(TABLES, 'readwrite');
+    // Another page of this browser may have written meanwhile.
+    const stored = await write.objectStore('cards').get(id);
+    if (stored?.revision !== before.revision) {
+      write.abort();
+      await write.done.catch(() => {});
+      return false;
+    }
+    const steps = write.objectStore('steps');
+    const number = (index: number) => this.#origin + index;
+    if (old.length > parted) await steps.delete(IDBKeyRange.bound([id, number(parted)], [id, []]));
+    for (let index = parted; index < after.length; index++)
+      await steps.put(after[index]!, [id, number(index)]);
+
+    const done = number(state.past.length);
+    const first = Math.max(before.first, after.length > MOST_STEPS ? done - MOST_STEPS + 100 : before.first);
+    if (first > before.first)
+      await steps.delete(IDBKeyRange.bound([id, before.first], [id, first], false, true));
+    // The kept pattern holds steps that are now others, or lies too far behind.
+    const stale =
+      number(parted) < before.at || Math.abs(done - before.at) >= STEPS_BETWEEN || first > before.at;
+    if (stale) await putPattern(write, { table: 'pieces', key: [id] }, state.pattern);
+    if (stale || before.revision === this.#opened)
+      await keepVersion(write, id, this.#written.pattern, Date.now());
+    const card: DesignCard = {
+      ...stored,
+      ...{ changed: Date.now(), revision: before.revision + 1, pins: state.pattern.pins.length },
+      ...{ first, done, at: stale ? done : before.at },
+    };
+    await write.objectStore('cards').put(card);
+    await write.done;
+    await this.#readBack(card, state);
+    this.#card = card;
+    return true;
+  }
+
+  async #readBack(card: DesignCard, { past }: DesignState): Promise<void> {
+    const kept = await this.#database.get('cards', card.id);
+    const last = past.length > 0 ? await this.#database.get('steps', [card.id, card.done - 1]) : undefined;
+    if (!sameValue(kept, card) || !sameValue(last?.change, past.at(-1)?.change)) {
+      throw new Error('What was written could not be read back.');
     }
   }
 
-  async #write({ pattern, past, future }: DesignState): Promise<void> {
-    const steps = [...past, ...future];
-    const before = [...this.#written.past, ...this.#written.future];
-    const same = steps.findIndex((step, index) => step !== before[index]);
-    const first = same < 0 ? Math.min(steps.length, before.length) : same;
-    const write = this.#database.transaction(['cards', 'steps'], 'readwrite');
-    const table = write.objectStore('steps');
-    const { id } = this.#card;
-    if (before.length > first) await table.delete(IDBKeyRange.bound([id, first], [id, []]));
-    for (const [index, step] of steps.entries()) if (index >= first) await table.put(step, [id, index]);
-    this.#card = {
-      ...this.#card,
-      changed: Date.now(),
-      revision: this.#card.revision + 1,
-      done: past.length,
-      pins: pattern.pins.length,
-    };
-    await write.objectStore('cards').put(this.#card);
-    await write.done;
+  async #putAside({ pattern }: DesignState): Promise<void> {
+    const name = `${this.#card.name} (copy)`;
+    const pictures = await this.#database.getAllKeys(
+      'pictures',
+      IDBKeyRange.bound([this.#card.id], [this.#card.id, []]),
+    );
+    const files = new Map<string, Blob>();
+    for (const key of pictures) files.set(key[1], (await this.#database.get('pictures', key))!);
+    await createDesign(this.#database, { pattern, pictures: files }, name);
+    this.#onSaved({ at: 'copied', name });
   }
+}
+
+const stepsOf = ({ past, future }: DesignState): Step[] => [...past, ...future];
+
+function partingOf(old: readonly Step[], after: readonly Step[]): number {
+  const index = after.findIndex((step, place) => step !== old[place]);
+  return index < 0 ? Math.min(old.length, after.length) : index;
+}
+
+function whyOf(error: unknown): 'full' | 'closed' | 'other' {
+  if (!(error instanceof DOMException)) return 'other';
+  if (error.name === 'QuotaExceededError') return 'full';
+  return error.name === 'InvalidStateError' ? 'closed' : 'other';
 }

@@ -1,8 +1,8 @@
-import { applyChange } from '#pattern/change/change.ts';
-import type { PatternWithPictures } from '#pattern/container/container.ts';
+import { applyChange, undoChange } from '#pattern/change/change.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Step } from '../document/step.ts';
-import { allOf, type Database, type DesignCard } from './database.ts';
+import { type Database, type DesignCard, type TableName, under } from './database.ts';
+import { getPattern, putPattern } from './pieces.ts';
 
 /** A design as it comes out of the store. */
 export interface StoredDesign {
@@ -11,6 +11,12 @@ export interface StoredDesign {
   readonly past: readonly Step[];
   readonly future: readonly Step[];
   readonly pictures: ReadonlyMap<string, Blob>;
+}
+
+/** A pattern that comes to the shelf, with its picture files. */
+export interface Arrival {
+  readonly pattern: Pattern;
+  readonly pictures: ReadonlyMap<string, Uint8Array | Blob>;
 }
 
 /** All designs, the last changed first. */
@@ -22,38 +28,77 @@ export async function listDesigns(database: Database): Promise<DesignCard[]> {
 /** Puts a new design on the shelf and gives back its id. */
 export async function createDesign(
   database: Database,
-  { pattern, pictures }: PatternWithPictures,
+  { pattern, pictures }: Arrival,
   name: string,
 ): Promise<string> {
   const id = crypto.randomUUID();
   const now = Date.now();
-  const write = database.transaction(['cards', 'patterns', 'pictures'], 'readwrite');
-  const card = { id, name, created: now, changed: now, revision: 1, done: 0, pins: pattern.pins.length };
-  await Promise.all([
-    write.objectStore('cards').put(card),
-    write.objectStore('patterns').put({ from: 0, pattern }, id),
-    ...[...pictures].map(([entry, bytes]) =>
-      write.objectStore('pictures').put(new Blob([bytes as BlobPart]), [id, entry]),
-    ),
-    write.done,
-  ]);
+  const write = database.transaction(TABLES, 'readwrite');
+  await putPattern(write, { table: 'pieces', key: [id] }, pattern);
+  for (const [entry, file] of pictures) {
+    const blob = file instanceof Blob ? file : new Blob([file as BlobPart], { type: typeOf(entry) });
+    await write.objectStore('pictures').put(blob, [id, entry]);
+  }
+  await write.objectStore('cards').put({
+    ...{ id, name, created: now, changed: now, revision: 1 },
+    ...{ first: 0, done: 0, at: 0, pins: pattern.pins.length },
+  });
+  await write.done;
   return id;
 }
 
-/** A design with everything that was done to it, or null where there is none of that id. */
+/**
+ * A design with everything that was done to it, or null where there is none of that id. Rejects where it is damaged;
+ * its versions may still be whole.
+ */
 export async function readDesign(database: Database, id: string): Promise<StoredDesign | null> {
-  const read = database.transaction(['cards', 'patterns', 'steps', 'pictures']);
-  const [card, base, steps, entries, blobs] = await Promise.all([
-    read.objectStore('cards').get(id),
-    read.objectStore('patterns').get(id),
-    read.objectStore('steps').getAll(allOf(id)),
-    read.objectStore('pictures').getAllKeys(allOf(id)),
-    read.objectStore('pictures').getAll(allOf(id)),
+  const read = database.transaction(['cards', 'pieces', 'steps', 'pictures'], 'readonly');
+  const card = await read.objectStore('cards').get(id);
+  if (!card) return null;
+  const kept = await getPattern(read, { table: 'pieces', key: [id] });
+  const [steps, entries, blobs] = await Promise.all([
+    read.objectStore('steps').getAll(under(id)),
+    read.objectStore('pictures').getAllKeys(under(id)),
+    read.objectStore('pictures').getAll(under(id)),
   ]);
-  if (!card || !base) return null;
-  const done = card.done - base.from;
-  const past = steps.slice(0, done);
-  const pattern = past.reduce((before, { change }) => applyChange(before, change), base.pattern);
+  if (!kept || steps.length < card.done - card.first) throw new DamagedDesign(card.name);
+  const done = card.done - card.first;
+  const at = card.at - card.first;
+  const forward = steps.slice(at, Math.max(at, done));
+  const back = steps.slice(done, Math.max(at, done)).reverse();
+  const pattern = [
+    ...forward.map(({ change }) => change),
+    ...back.map(({ change }) => undoChange(change)),
+  ].reduce(applyChange, kept);
   const pictures = new Map(entries.map(([, entry], index) => [entry, blobs[index]!]));
-  return { card, pattern, past, future: steps.slice(done), pictures };
+  return { card, pattern, past: steps.slice(0, done), future: steps.slice(done), pictures };
 }
+
+/** A design whose records do not fit together. */
+export class DamagedDesign extends Error {
+  override readonly name = 'DamagedDesign';
+}
+
+export async function renameDesign(database: Database, id: string, name: string): Promise<void> {
+  const write = database.transaction('cards', 'readwrite');
+  const card = await write.store.get(id);
+  if (card) await write.store.put({ ...card, name });
+  await write.done;
+}
+
+/** Takes a design off the shelf for good. */
+export async function removeDesign(database: Database, id: string): Promise<void> {
+  const write = database.transaction(TABLES, 'readwrite');
+  await Promise.all([
+    write.objectStore('cards').delete(id),
+    ...(['pieces', 'steps', 'pictures', 'versions', 'versionPieces'] as const).map((table) =>
+      write.objectStore(table).delete(under(id)),
+    ),
+    write.done,
+  ]);
+}
+
+/** Every table that a design has records in. */
+export const TABLES: TableName[] = ['cards', 'pieces', 'steps', 'pictures', 'versions', 'versionPieces'];
+
+const typeOf = (entry: string): string => (entry.endsWith('.png') ? 'image/png' : 'image/jpeg');

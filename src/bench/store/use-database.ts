@@ -1,11 +1,22 @@
 import { createContext, use } from 'react';
 import type { Database } from './database.ts';
 
-export const DatabaseContext = createContext<Database | null>(null);
+/** The store, and whether it keeps anything once the browser is closed. */
+export interface Store {
+  readonly database: Database;
+  readonly keeps: boolean;
+}
+
+export const StoreContext = createContext<Store | null>(null);
 
 /** The store of this browser. Throws outside of the bench. */
-export function useDatabase(): Database {
-  const database = use(DatabaseContext);
-  if (!database) throw new Error('useDatabase: there is no store here');
-  return database;
+export const useDatabase = (): Database => useStore().database;
+
+/** Whether this browser keeps what is stored. */
+export const useKeeps = (): boolean => useStore().keeps;
+
+function useStore(): Store {
+  const store = use(StoreContext);
+  if (!store) throw new Error('useStore: there is no store here');
+  return store;
 }

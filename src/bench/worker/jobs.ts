@@ -1,6 +1,7 @@
 import type { Progress } from '#base/progress.ts';
 import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
+import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 
 /**
@@ -9,7 +10,15 @@ import type { Pattern } from '#pattern/pattern.ts';
  */
 export const jobs = {
   open: (bytes: Uint8Array, _progress: Progress) => openToWork(bytes),
+  container: async (pattern: Pattern, pictures: ReadonlyMap<string, Blob>, _progress: Progress) =>
+    writeContainer({ pattern, pictures: await bytesOf(pictures) }),
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
 };
+
+async function bytesOf(files: ReadonlyMap<string, Blob>): Promise<Map<string, Uint8Array>> {
+  const bytes = new Map<string, Uint8Array>();
+  for (const [name, file] of files) bytes.set(name, new Uint8Array(await file.arrayBuffer()));
+  return bytes;
+}
 
 export type Jobs = typeof jobs;
