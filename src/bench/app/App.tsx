@@ -1,6 +1,7 @@
 import { Shelf } from '../shelf/Shelf.tsx';
 import { type Store, StoreContext } from '../store/use-database.ts';
 import { NewerBench } from './NewerBench.tsx';
+import { OpenExample } from './OpenExample.tsx';
 import { OpenedDesign } from './OpenedDesign.tsx';
 import { go, useRoute } from './route.ts';
 
@@ -17,5 +18,6 @@ export function App({ store }: { store: Store }) {
 function Page() {
   const route = useRoute();
   if (route.at === 'design') return <OpenedDesign key={route.id} id={route.id} stage={route.stage} />;
+  if (route.at === 'example') return <OpenExample />;
   return <Shelf open={(id) => go({ at: 'design', id, stage: '' })} />;
 }

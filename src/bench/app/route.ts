@@ -4,11 +4,12 @@ import { useSyncExternalStore } from 'react';
 export type Route =
   | { readonly at: 'shelf' }
   | { readonly at: 'settings' }
+  | { readonly at: 'example' }
   | { readonly at: 'design'; readonly id: string; readonly stage: string };
 
 export function parseRoute(hash: string): Route {
   const [, place, id, stage] = hash.replace(/^#/, '').split('/');
-  if (place === 'settings') return { at: 'settings' };
+  if (place === 'settings' || place === 'example') return { at: place };
   if (place === 'design' && id && /^[\w-]{1,64}$/.test(id)) return { at: 'design', id, stage: stage ?? '' };
   return { at: 'shelf' };
 }
@@ -18,7 +19,8 @@ export function addressOf(route: Route): string {
     case 'shelf':
       return '#/';
     case 'settings':
-      return '#/settings';
+    case 'example':
+      return `#/${route.at}`;
     case 'design':
       return `#/design/${route.id}/${route.stage}`;
   }
