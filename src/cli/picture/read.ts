@@ -1,9 +1,15 @@
 import sharp, { type Metadata } from 'sharp';
 import { done, failed, type Result } from '#base/result.ts';
-import type { FileScale, PictureFile, PictureIn, PictureNote, PictureTrouble } from '#jobs/picture.ts';
-import { densitiesIn } from './density.ts';
-import { kindOf, type PictureFormat } from './kind.ts';
-import { scaleFrom } from './scale.ts';
+import { densitiesIn } from '#jobs/picture/density.ts';
+import { kindOf, type PictureFormat } from '#jobs/picture/kind.ts';
+import type {
+  FileScale,
+  PictureFile,
+  PictureIn,
+  PictureNote,
+  PictureTrouble,
+} from '#jobs/picture/picture.ts';
+import { scaleFrom } from '#jobs/picture/scale.ts';
 
 /** A picture with more pixels is refused before it is unpacked. */
 export const MOST_PIXELS = 100_000_000;

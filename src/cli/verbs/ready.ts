@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import type { PixelPicture } from '#base/picture/warp.ts';
 import { type PaperSize, paperNamed } from '#base/units/paper.ts';
 import { openToWork } from '#jobs/open.ts';
+import { mayBePattern } from '#jobs/picture/kind.ts';
 import { makeReady, type ReadyInput } from '#jobs/ready/ready.ts';
 import { toReadyResult } from '#jobs/results/ready.ts';
 import { resultText } from '#jobs/results/text.ts';
@@ -20,7 +21,6 @@ import { addScaleOptions, type ScaleFlags, scaleGiven } from '../options/scale.t
 import { sure } from '../options/sure.ts';
 import { EXIT } from '../outcome/exit.ts';
 import { orRefuse } from '../outcome/refused.ts';
-import { mayBePattern } from '../picture/kind.ts';
 import { readPixels } from '../picture/pixels.ts';
 import { readPicture } from '../picture/read.ts';
 import { nameInWords } from '../terminal/clean.ts';

@@ -2,7 +2,7 @@ import type { PixelPoint } from '#base/geometry/point.ts';
 import { done, failed, type Result } from '#base/result.ts';
 import { MM_PER_INCH } from '#base/units/length.ts';
 import type { Scale } from '#pattern/pattern.ts';
-import type { FileScale } from '../picture.ts';
+import type { FileScale } from '../picture/picture.ts';
 import type { ScaleTrouble } from '../trouble.ts';
 
 /** The scale as a person gives it: dots an inch, or the true distance (mm) of two places in the picture. */

@@ -10,7 +10,7 @@ import type { PatternWithPictures } from '#pattern/container/container.ts';
 import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern, Pin, Scale } from '#pattern/pattern.ts';
 import { emptyPattern } from '#pattern/pins.ts';
-import type { PictureIn } from '../picture.ts';
+import type { PictureIn } from '../picture/picture.ts';
 import { type TraceResult, toTraceResult } from '../results/trace.ts';
 import type { ScaleTrouble } from '../trouble.ts';
 import { traceNotesInWords } from '../words/trace.ts';

@@ -1,4 +1,4 @@
-import type { FileScale, PictureNote, PictureTrouble } from '../picture.ts';
+import type { FileScale, PictureNote, PictureTrouble } from '../picture/picture.ts';
 import { numberInWords } from './number.ts';
 
 const FORMATS = 'JPEG, PNG, TIFF or WebP';

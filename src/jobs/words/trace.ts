@@ -1,6 +1,6 @@
 import type { TracedHoles } from '#craft/trace/holes.ts';
 import type { Scale } from '#pattern/pattern.ts';
-import type { PictureIn } from '../picture.ts';
+import type { PictureIn } from '../picture/picture.ts';
 import { countInWords, numberInWords } from './number.ts';
 import { fileScaleInWords, pictureNoteInWords } from './picture.ts';
 

@@ -4,7 +4,7 @@ import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
-import type { PictureTrouble } from '../picture.ts';
+import type { PictureTrouble } from '../picture/picture.ts';
 import type {
   ArrangingTrouble,
   CheckTrouble,

@@ -5,7 +5,7 @@ import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import type { GreyPicture } from '#base/picture/grey.ts';
 import { MOST_PIXELS, readPicture } from '#cli/picture/read.ts';
-import type { PictureIn } from '#jobs/picture.ts';
+import type { PictureIn } from '#jobs/picture/picture.ts';
 import { describeWith, outsideFile } from '../../support/outside.ts';
 
 const require = createRequire(import.meta.url);

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import type { FileScale } from '#jobs/picture.ts';
+import type { FileScale } from '#jobs/picture/picture.ts';
 import { chooseScale, type ScaleGiven } from '#jobs/trace/scale.ts';
 
 const NONE: FileScale = { kind: 'none' };

@@ -47,7 +47,7 @@ type Group = Readonly<Record<string, { readonly value?: unknown } | undefined>>;
 
 function headersOf(bytes: Uint8Array): Headers | null {
   try {
-    return ExifReader.load(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength), {
+    return ExifReader.load(bytes.slice().buffer, {
       expanded: true,
       includeTags: {
         jfif: true,

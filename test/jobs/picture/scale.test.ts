@@ -3,9 +3,9 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
-import { densitiesIn } from '#cli/picture/density.ts';
-import { scaleFrom } from '#cli/picture/scale.ts';
-import type { FileScale } from '#jobs/picture.ts';
+import { densitiesIn } from '#jobs/picture/density.ts';
+import type { FileScale } from '#jobs/picture/picture.ts';
+import { scaleFrom } from '#jobs/picture/scale.ts';
 import { describeWith, outsideFile, outsidePath } from '../../support/outside.ts';
 
 const require = createRequire(import.meta.url);

@@ -1,5 +1,5 @@
-import type { FileScale } from '#jobs/picture.ts';
 import type { Densities, Density } from './density.ts';
+import type { FileScale } from './picture.ts';
 
 /** What screens and cameras write where nobody measured anything. Common practice, no source. */
 const DEFAULTS = [72, 96];
