@@ -23,6 +23,7 @@ for (const trouble of [installTools(), fetchData()]) {
 const tsc = 'node_modules/typescript/bin/tsc';
 count(runs(tsc, '-p', 'tsconfig.core.json'), 'types without Node and browser');
 count(runs(tsc, '-p', 'tsconfig.bench.json'), 'types of the bench, without Node');
+count(runs(tsc, '-p', 'tsconfig.service-worker.json'), 'types of the service worker');
 count(runs(tsc, '-p', 'tsconfig.bench-test.json'), 'types of the tests of the bench');
 count(runs(tsc, '-p', 'tsconfig.json'), 'types');
 count(runs('node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.'), 'lint');
