@@ -232,13 +232,16 @@ export function pinLines({ pins }: Sizing): string[] {
       named.length > 0 ? `, such as ${named.join(' or ')}` : ''
     }. Makers\u2019 numbers differ by ${formatMm(NEEDLES_DIFFER)}: measure yours.`,
     ...(others.length === 0 ? [] : [`As thick in other gauges: ${listInWords(others)}.`]),
-    'Needles are sharp: prick on a firm pad, and never with a finger under the card.',
   ];
 }
 
+const NEEDLE_CAUTION = 'Needles are sharp: prick on a firm pad, and never with a finger under the card.';
+
 function pinSection(sizing: Sizing): string[] {
   const lines = pinLines(sizing);
-  return lines.length === 0 ? [] : ['Pins and needle', ...lines.map((line) => `  ${line}`)];
+  return lines.length === 0
+    ? []
+    : ['Pins and needle', ...[...lines, NEEDLE_CAUTION].map((line) => `  ${line}`)];
 }
 
 /** What was written, or could be. */
