@@ -16,6 +16,8 @@ export const estuary: LibraryEntry = {
     kind: 'tape',
     tapes: [
       {
+        course: { through: [{ x: 2, y: 0 }] },
+        closed: false,
         width: 4,
         spacing: 2.4,
         groups: 2,
@@ -23,11 +25,22 @@ export const estuary: LibraryEntry = {
         finish: 'square',
         stitch: 'cloth',
         workers: true,
-        course: { through: [{ x: 2, y: 0.0 }] },
-        closed: false,
         footside: 'left',
       },
       {
+        course: {
+          through: [
+            { x: 42, y: 0 },
+            { x: 38.19, y: 13 },
+            { x: 29, y: 14 },
+            { x: 19.81, y: 15 },
+            { x: 16, y: 28 },
+            { x: 19.81, y: 41 },
+            { x: 29, y: 42 },
+            { x: 38.19, y: 43 },
+          ],
+        },
+        closed: false,
         width: 5,
         spacing: 2.4,
         groups: 2,
@@ -35,19 +48,6 @@ export const estuary: LibraryEntry = {
         finish: 'square',
         stitch: 'cloth',
         workers: true,
-        course: {
-          through: [
-            { x: 42.0, y: 0.0 },
-            { x: 38.19, y: 13.0 },
-            { x: 29.0, y: 14.0 },
-            { x: 19.81, y: 15.0 },
-            { x: 16.0, y: 28.0 },
-            { x: 19.81, y: 41.0 },
-            { x: 29.0, y: 42.0 },
-            { x: 38.19, y: 43.0 },
-          ],
-        },
-        closed: false,
       },
     ],
     joins: [],

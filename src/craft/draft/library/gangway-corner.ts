@@ -20,7 +20,7 @@ export const gangwayCorner: LibraryEntry = {
     angle: 45,
     length: 6,
     width: 8,
-    tolerance: 0.25,
     headside: { kind: 'scallops', pins: 11, stitch: 'cloth' },
+    tolerance: 0.25,
   },
 };

@@ -20,7 +20,7 @@ export const headlandCorner: LibraryEntry = {
     angle: 60,
     length: 8,
     width: 12,
-    tolerance: 0.3,
     headside: { kind: 'scallops', pins: 11, stitch: 'cloth' },
+    tolerance: 0.3,
   },
 };

@@ -20,8 +20,8 @@ export const lanternFrame: LibraryEntry = {
     angle: 45,
     length: 6,
     width: 10,
-    tolerance: 0.25,
     headside: { kind: 'points' },
-    corner: { shape: 'spider', column: 6, size: 2 },
+    corner: { shape: 'spider', size: 2, column: 6 },
+    tolerance: 0.25,
   },
 };

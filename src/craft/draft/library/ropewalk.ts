@@ -20,10 +20,10 @@ export const ropewalk: LibraryEntry = {
     length: 6,
     width: 8,
     ground: 'plain',
-    foot: 'inside',
-    arc: 360,
     footside: { kind: 'passives', share: 0.7 },
     headside: { kind: 'fans', pins: 11, stitch: 'cloth' },
     areas: [{ shape: 'diamond', column: 7, row: 0, size: 3, stitch: 'half', gimp: true }],
+    foot: 'inside',
+    arc: 360,
   },
 };

@@ -19,13 +19,13 @@ export const signalCollar: LibraryEntry = {
     length: 8,
     width: 14,
     ground: 'plain',
-    foot: 'inside',
-    arc: 240,
     footside: { kind: 'passives', share: 0.7 },
     headside: { kind: 'scallops', pins: 15, stitch: 'cloth' },
     areas: [
       { shape: 'diamond', column: 9, row: 8, size: 3, stitch: 'cloth', gimp: true },
       { shape: 'spider', column: 7, row: 0, size: 3 },
     ],
+    foot: 'inside',
+    arc: 240,
   },
 };

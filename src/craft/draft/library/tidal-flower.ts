@@ -15,6 +15,19 @@ export const tidalFlower: LibraryEntry = {
     kind: 'tape',
     tapes: [
       {
+        course: {
+          through: [
+            { x: 0, y: -48 },
+            { x: 6, y: -45.56 },
+            { x: 10.61, y: -39.6 },
+            { x: 13.8, y: -33.31 },
+            { x: 17, y: -29.44 },
+            { x: 21.95, y: -28.6 },
+            { x: 28.99, y: -28.99 },
+            { x: 36.45, y: -27.97 },
+          ],
+        },
+        closed: true,
         width: 5,
         spacing: 2.4,
         groups: 2,
@@ -22,21 +35,10 @@ export const tidalFlower: LibraryEntry = {
         finish: 'square',
         stitch: 'cloth',
         workers: true,
-        course: {
-          through: [
-            { x: 0.0, y: -48.0 },
-            { x: 6.0, y: -45.56 },
-            { x: 10.61, y: -39.6 },
-            { x: 13.8, y: -33.31 },
-            { x: 17.0, y: -29.44 },
-            { x: 21.95, y: -28.6 },
-            { x: 28.99, y: -28.99 },
-            { x: 36.45, y: -27.97 },
-          ],
-        },
-        closed: true,
       },
       {
+        course: { through: [{ x: 0, y: -12 }] },
+        closed: true,
         width: 4.4,
         spacing: 2.4,
         groups: 2,
@@ -44,8 +46,6 @@ export const tidalFlower: LibraryEntry = {
         finish: 'square',
         stitch: 'cloth',
         workers: true,
-        course: { through: [{ x: 0.0, y: -12 }] },
-        closed: true,
       },
     ],
     joins: [],
@@ -60,6 +60,6 @@ export const tidalFlower: LibraryEntry = {
       },
     ],
     leaves: [{ from: { x: 7.1, y: -12.3 }, to: { x: 15.75, y: -27.28 }, width: 3 }],
-    again: { kind: 'turn', centre: { x: 0.0, y: 0.0 }, count: 6 },
+    again: { kind: 'turn', centre: { x: 0, y: 0 }, count: 6 },
   },
 };
