@@ -55,7 +55,7 @@ test('no room left: said at once and lastingly, with a way to save a file, and n
   await page.getByText('no room left').waitFor();
   const download = page.waitForEvent('download');
   await page.evaluate(() => Object.assign(globalThis, { showSaveFilePicker: undefined }));
-  await page.getByRole('button', { name: 'Save as a file' }).click();
+  await page.getByRole('button', { name: 'Save as a file' }).first().click();
   expect((await download).suggestedFilename()).toMatch(/\.pinlight$/);
   await page.evaluate(() => (globalThis as unknown as { makeRoom: () => void }).makeRoom());
   await addPinAt(page, 0.6);

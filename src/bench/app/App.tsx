@@ -4,6 +4,7 @@ import { NewerBench } from './NewerBench.tsx';
 import { OpenExample } from './OpenExample.tsx';
 import { OpenedDesign } from './OpenedDesign.tsx';
 import { go, useRoute } from './route.ts';
+import { Settings } from './Settings.tsx';
 
 export function App({ store }: { store: Store }) {
   return (
@@ -19,5 +20,6 @@ function Page() {
   const route = useRoute();
   if (route.at === 'design') return <OpenedDesign key={route.id} id={route.id} stage={route.stage} />;
   if (route.at === 'example') return <OpenExample />;
+  if (route.at === 'settings') return <Settings />;
   return <Shelf open={(id) => go({ at: 'design', id, stage: '' })} />;
 }

@@ -8,8 +8,10 @@ import type { SheetView } from '../sheet/sheet-view.ts';
 import type { OpenedWork } from '../store/open-work.ts';
 import { useKeeps } from '../store/use-database.ts';
 import { addressOf, go } from './route.ts';
+import { SaveFileButton } from './SaveFileButton.tsx';
 import { SaveState, SaveTrouble } from './SaveState.tsx';
 import { stages } from './stages.ts';
+import { Versions } from './Versions.tsx';
 
 /** The open design: the stages above, the sheet in the middle, what the stage needs beside it. */
 export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) {
@@ -76,6 +78,10 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
             Next: {next.title}
           </Button>
         )}
+        <div className="buttons">
+          <SaveFileButton />
+          <Versions />
+        </div>
       </section>
     </div>
   );
