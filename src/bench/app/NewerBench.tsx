@@ -1,11 +1,11 @@
-import { useSyncExternalStore } from 'react';
 import { Button } from 'react-aria-components';
 import { takeOver, waiting } from '../offline/register.ts';
 import { Message } from '../parts/Message.tsx';
+import { useWatched } from '../watched/use-watched.ts';
 
 /** Says that a newer Pinlight is here, and waits until the person wants it. */
 export function NewerBench() {
-  const newer = useSyncExternalStore(waiting.subscribe, waiting.get);
+  const newer = useWatched(waiting);
   if (!newer) return null;
   return (
     <Message kind="note">

@@ -1,5 +1,4 @@
 import { useEffect, useState } from 'react';
-import { OpenDesign } from '../document/open-design.ts';
 import { WorkContext } from '../document/use-design.ts';
 import { Message } from '../parts/Message.tsx';
 import { type OpenedWork, openWork } from '../store/open-work.ts';
@@ -19,7 +18,7 @@ export function OpenedDesign({ id, stage }: { id: string; stage: string }) {
   useEffect(() => {
     let work: OpenedWork | null = null;
     let wanted = true;
-    openWork(database, id, OpenDesign).then(
+    openWork(database, id).then(
       (opened) => {
         if (!wanted) return opened?.close();
         work = opened;

@@ -1,18 +1,18 @@
-import { useSyncExternalStore } from 'react';
 import { Message } from '../parts/Message.tsx';
 import type { OpenedWork } from '../store/open-work.ts';
+import { useWatched } from '../watched/use-watched.ts';
 import { SaveFileButton } from './SaveFileButton.tsx';
 
 /** Whether what was done is safe, in two or three words beside the pattern's name. */
 export function SaveState({ work, keeps }: { work: OpenedWork; keeps: boolean }) {
-  const saved = useSyncExternalStore(work.saved.subscribe, work.saved.get);
+  const saved = useWatched(work.saved);
   if (!keeps || saved.at === 'failed') return <strong className="not-saved">NOT saved</strong>;
   return <span className="saved">{saved.at === 'saving' ? 'saving …' : 'saved in this browser'}</span>;
 }
 
 /** What went wrong with keeping it, and what to do; nothing where all is well. */
 export function SaveTrouble({ work, keeps }: { work: OpenedWork; keeps: boolean }) {
-  const saved = useSyncExternalStore(work.saved.subscribe, work.saved.get);
+  const saved = useWatched(work.saved);
   if (saved.at === 'copied') {
     return (
       <Message kind="caution">

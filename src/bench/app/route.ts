@@ -7,7 +7,7 @@ export type Route =
   | { readonly at: 'example' }
   | { readonly at: 'design'; readonly id: string; readonly stage: string };
 
-export function parseRoute(hash: string): Route {
+function parseRoute(hash: string): Route {
   const [, place, id, stage] = hash.replace(/^#/, '').split('/');
   if (place === 'settings' || place === 'example') return { at: place };
   if (place === 'design' && id && /^[\w-]{1,64}$/.test(id)) return { at: 'design', id, stage: stage ?? '' };

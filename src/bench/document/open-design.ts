@@ -1,6 +1,7 @@
 import { changeBetween } from '#pattern/change/between.ts';
 import { applyChange, type Change, undoChange } from '#pattern/change/change.ts';
 import type { Pattern } from '#pattern/pattern.ts';
+import { Watched } from '../watched/watched.ts';
 import type { Step } from './step.ts';
 
 /** What the sheet and the stages see of an open design at one moment. A new value after every step. */
@@ -23,70 +24,65 @@ export interface Journal {
  * `edit` or `become`, so that each can be undone and none is lost.
  */
 export class OpenDesign {
-  #state: DesignState;
+  readonly watched: Watched<DesignState>;
   readonly #journal: Journal;
-  readonly #listeners = new Set<() => void>();
 
   constructor(state: DesignState, journal: Journal) {
-    this.#state = state;
+    this.watched = new Watched(state);
     this.#journal = journal;
   }
 
-  readonly state = (): DesignState => this.#state;
-
-  readonly subscribe = (listener: () => void): (() => void) => {
-    this.#listeners.add(listener);
-    return () => this.#listeners.delete(listener);
-  };
+  readonly state = (): DesignState => this.watched.get();
 
   /** One step: a change made for the pattern as it is. A change of nothing is no step. */
   edit(change: Change, words: string): void {
-    if (!this.#state.editable || Object.keys(change).length === 0) return;
+    const state = this.state();
+    if (!state.editable || Object.keys(change).length === 0) return;
     this.#set({
-      ...this.#state,
-      pattern: applyChange(this.#state.pattern, change),
-      past: [...this.#state.past, { change, words }],
+      ...state,
+      pattern: applyChange(state.pattern, change),
+      past: [...state.past, { change, words }],
       future: [],
     });
   }
 
   /** One step to another pattern, such as a job gives back. */
   become(pattern: Pattern, words: string): void {
-    this.edit(changeBetween(this.#state.pattern, pattern), words);
+    this.edit(changeBetween(this.state().pattern, pattern), words);
   }
 
   undo(): void {
-    const step = this.#state.past.at(-1);
-    if (!step || !this.#state.editable) return;
+    const state = this.state();
+    const step = state.past.at(-1);
+    if (!step || !state.editable) return;
     this.#set({
-      ...this.#state,
-      pattern: applyChange(this.#state.pattern, undoChange(step.change)),
-      past: this.#state.past.slice(0, -1),
-      future: [step, ...this.#state.future],
+      ...state,
+      pattern: applyChange(state.pattern, undoChange(step.change)),
+      past: state.past.slice(0, -1),
+      future: [step, ...state.future],
     });
   }
 
   redo(): void {
-    const step = this.#state.future[0];
-    if (!step || !this.#state.editable) return;
+    const state = this.state();
+    const [step] = state.future;
+    if (!step || !state.editable) return;
     this.#set({
-      ...this.#state,
-      pattern: applyChange(this.#state.pattern, step.change),
-      past: [...this.#state.past, step],
-      future: this.#state.future.slice(1),
+      ...state,
+      pattern: applyChange(state.pattern, step.change),
+      past: [...state.past, step],
+      future: state.future.slice(1),
     });
   }
 
   /** Whether edits are taken here; not while another page holds the design. */
   setEditable(editable: boolean): void {
-    if (editable === this.#state.editable) return;
-    this.#state = { ...this.#state, editable };
-    for (const listener of this.#listeners) listener();
+    const state = this.state();
+    if (editable !== state.editable) this.watched.set({ ...state, editable });
   }
 
   #set(state: DesignState): void {
-    this.#state = state;
     this.#journal.record(state);
-    for (const listener of this.#listeners) listener();
+    this.watched.set(state);
   }
 }

@@ -1,5 +1,6 @@
-import { createContext, use, useSyncExternalStore } from 'react';
+import { createContext, use } from 'react';
 import type { Pattern } from '#pattern/pattern.ts';
+import { useWatched } from '../watched/use-watched.ts';
 import type { DesignState, OpenDesign } from './open-design.ts';
 
 /** The open design with the pictures that it speaks of. */
@@ -20,9 +21,6 @@ export function useWork(): OpenWork {
   return work;
 }
 
-export function useDesignState(): DesignState {
-  const { design } = useWork();
-  return useSyncExternalStore(design.subscribe, design.state);
-}
+export const useDesignState = (): DesignState => useWatched(useWork().design.watched);
 
 export const usePattern = (): Pattern => useDesignState().pattern;

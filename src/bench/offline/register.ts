@@ -1,4 +1,4 @@
-import { Watched } from '../parts/watched.ts';
+import { Watched } from '../watched/watched.ts';
 
 /** A newer bench that waits to take over, or null where there is none. */
 export const waiting = new Watched<ServiceWorker | null>(null);

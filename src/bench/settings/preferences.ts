@@ -1,5 +1,6 @@
-import { useSyncExternalStore } from 'react';
-import { mmToInches } from '#base/units/length.ts';
+import { formatInches, formatMm } from '#base/units/format-length.ts';
+import { useWatched } from '../watched/use-watched.ts';
+import { Watched } from '../watched/watched.ts';
 
 /** How this person likes the bench. Kept in this browser, apart from all patterns. */
 export interface Preferences {
@@ -12,38 +13,36 @@ export interface Preferences {
 
 const KEY = 'pinlight-preferences';
 const usual: Preferences = { unit: 'mm', decimal: '.', look: 'system', text: 1 };
-const listeners = new Set<() => void>();
-let present = read();
+const present = new Watched(read());
 
 export function setPreferences(change: Partial<Preferences>): void {
-  present = { ...present, ...change };
+  present.set({ ...present.get(), ...change });
   try {
-    localStorage.setItem(KEY, JSON.stringify(present));
+    localStorage.setItem(KEY, JSON.stringify(present.get()));
   } catch {
     // Where the browser keeps nothing, they hold until the page is closed.
   }
   show();
-  for (const listener of listeners) listener();
 }
-
-export const preferences = (): Preferences => present;
 
 /** The preferences, and a length in millimetres as this person reads it. */
 export function usePreferences(): Preferences & { readonly shown: (mm: number) => string } {
-  const now = useSyncExternalStore(subscribe, preferences);
+  const now = useWatched(present);
   return { ...now, shown: (mm) => shownLength(mm, now) };
 }
 
-export function shownLength(mm: number, { unit, decimal }: Preferences): string {
-  const number = unit === 'mm' ? Number(mm.toFixed(2)) : Number(mmToInches(mm).toFixed(3));
-  return `${String(number).replace('.', decimal)} ${unit}`;
-}
+const shownLength = (mm: number, { unit, decimal }: Preferences): string =>
+  (unit === 'mm' ? formatMm(mm) : formatInches(mm)).replace('.', decimal);
 
-/** Puts the preferences that style sheets read on the page. */
+const darkDevice = matchMedia('(prefers-color-scheme: dark)');
+
+/** Puts the preferences that style sheets read on the page, and follows the device where it decides the look. */
 export function show(): void {
+  const { look, text } = present.get();
   const page = document.documentElement;
-  page.dataset.look = present.look;
-  page.style.setProperty('--text', String(present.text));
+  page.dataset.look = look === 'system' ? (darkDevice.matches ? 'dark' : 'light') : look;
+  page.style.setProperty('--text', String(text));
+  darkDevice.onchange = show;
 }
 
 function read(): Preferences {
@@ -65,9 +64,4 @@ function isPreferences(kept: unknown): kept is Partial<Preferences> {
     (look === undefined || look === 'light' || look === 'dark' || look === 'system') &&
     (text === undefined || (typeof text === 'number' && text >= 1 && text <= 2))
   );
-}
-
-function subscribe(listener: () => void): () => void {
-  listeners.add(listener);
-  return () => listeners.delete(listener);
 }

@@ -1,5 +1,5 @@
-import type { DesignState, Journal, OpenDesign } from '../document/open-design.ts';
-import { Watched } from '../parts/watched.ts';
+import { OpenDesign } from '../document/open-design.ts';
+import { Watched } from '../watched/watched.ts';
 import type { Database } from './database.ts';
 import { DesignJournal, type Saved } from './design-journal.ts';
 import { readDesign } from './designs.ts';
@@ -22,11 +22,7 @@ export interface OpenedWork {
  * Opens a design to work on, or gives null where there is none of that id. Rejects where it is damaged. Where another
  * page of this browser holds it, it can only be looked at.
  */
-export async function openWork(
-  database: Database,
-  id: string,
-  Design: new (state: DesignState, journal: Journal) => OpenDesign,
-): Promise<OpenedWork | null> {
+export async function openWork(database: Database, id: string): Promise<OpenedWork | null> {
   let journal: DesignJournal | null = null;
   let design: OpenDesign | null = null;
   const saved = new Watched<Saved>({ at: 'saved' });
@@ -48,7 +44,7 @@ export async function openWork(
   const { card, pattern, past, future, pictures } = stored;
   const state = { pattern, past, future, editable: holding.held };
   journal = new DesignJournal(database, card, state, (now) => saved.set(now));
-  design = new Design(state, journal);
+  design = new OpenDesign(state, journal);
   return {
     id,
     name: card.name,
