@@ -19,17 +19,34 @@ export interface Figure {
 }
 
 /** Every figure of a recipe, in the order of its schema. */
-export const figuresOf = (recipe: Recipe): Figure[] => gather(recipeSchema, recipe, '');
+export function figuresOf(recipe: Recipe): Figure[] {
+  const figures: Figure[] = [];
+  mapFigures(recipe, (figure) => {
+    figures.push(figure);
+    return figure.value;
+  });
+  return figures;
+}
 
-function gather(schema: z.core.$ZodType, value: unknown, path: string): Figure[] {
+/** A recipe's value with each of its figures replaced; it may no longer be one that the schema takes. */
+export const mapFigures = (recipe: Recipe, replace: (figure: Figure) => Figure['value']): unknown =>
+  mapped(recipeSchema, recipe, '', replace);
+
+function mapped(
+  schema: z.core.$ZodType,
+  value: unknown,
+  path: string,
+  replace: (figure: Figure) => Figure['value'],
+): unknown {
   if (typeof value === 'object' && value !== null) {
-    return Object.entries(value).flatMap(([key, part]) => {
+    const parts = Object.entries(value).map(([key, part]) => {
       const own = partSchema(schema, value, key);
-      return own ? gather(own, part, path === '' ? key : `${path}.${key}`) : [];
+      return [key, own ? mapped(own, part, path === '' ? key : `${path}.${key}`, replace) : part] as const;
     });
+    return Array.isArray(value) ? parts.map(([, part]) => part) : Object.fromEntries(parts);
   }
-  if (typeof value !== 'string' && typeof value !== 'number' && typeof value !== 'boolean') return [];
-  return [{ path, value, takes: takesOf(leafFor(schema, value)), means: meaningOf(schema) }];
+  if (typeof value !== 'string' && typeof value !== 'number' && typeof value !== 'boolean') return value;
+  return replace({ path, value, takes: takesOf(leafFor(schema, value)), means: meaningOf(schema) });
 }
 
 /** The schema of one part of a value; undefined where there can be no such part. */
