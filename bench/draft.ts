@@ -3,10 +3,10 @@
  * same run: a full pass of kdbush (index all pins, ask for the neighbours of each), which is about the least that any
  * check of the pins costs. Nothing is left to chance: the recipes are fixed, and only one count of each grows.
  */
-import KDBush from 'kdbush';
 import type { Point } from '#base/geometry/point.ts';
 import { draft } from '#craft/draft/draft.ts';
 import { type Recipe, recipeSchema } from '#pattern/recipe/recipe.ts';
+import { neighbourPass } from './peers/neighbours.ts';
 
 const SIZES = [10_000, 30_000, 100_000] as const;
 const ROUNDS = 5;
@@ -86,7 +86,7 @@ const rows = KINDS.flatMap(([name, recipeOf]) => {
     if (!recipe) return [];
     const pins = pinsOf(recipe) ?? [];
     return [
-      { size: pins.length, draft: fastest(() => draft(recipe)), peer: fastest(() => neighbourPass(pins)) },
+      { size: pins.length, draft: fastest(() => draft(recipe)), peer: fastest(() => neighbourPass(pins, 4)) },
     ];
   });
   return made.map((row, at) => ({ name: at === 0 ? name : '', ...row, before: made[at - 1] }));
@@ -130,13 +130,6 @@ function sized(recipeOf: (count: number) => unknown, size: number): Recipe | nul
 function pinsOf(recipe: Recipe): readonly Point[] | null {
   const drafted = draft(recipe);
   return drafted.ok ? drafted.value.pins : null;
-}
-
-function neighbourPass(pins: readonly Point[]): number {
-  const tree = new KDBush(pins.length);
-  for (const { x, y } of pins) tree.add(x, y);
-  tree.finish();
-  return pins.reduce((sum, { x, y }) => sum + tree.within(x, y, 4).length, 0);
 }
 
 /** Milliseconds of the fastest of several rounds: other work on the machine can only make a round slower. */

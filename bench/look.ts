@@ -3,7 +3,6 @@
  * kdbush (index all pins, ask for the neighbours of each), which is about the least that any rule on neighbours costs.
  */
 import Delaunator from 'delaunator';
-import KDBush from 'kdbush';
 import { distance, type Point } from '#base/geometry/point.ts';
 import { normal, seededRandom } from '#base/random.ts';
 import { lookOver } from '#craft/look/look-over.ts';
@@ -13,6 +12,7 @@ import { handOrder } from '#craft/route/hand.ts';
 import { findRegularity } from '#craft/true/index.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Regularity } from '#pattern/structure.ts';
+import { neighbourPass } from './peers/neighbours.ts';
 
 const SIZES = [10_000, 30_000, 100_000] as const;
 const ROUNDS = 9;
@@ -21,7 +21,7 @@ const SEED = 20_240_201;
 const rows = SIZES.map((size) => {
   const inspection = largeInspection(size);
   const { pattern, regularity } = inspection;
-  const peer = fastest(() => neighbourPass(pattern.pins));
+  const peer = fastest(() => neighbourPass(pattern.pins, 0.75));
   return {
     size,
     findings: lookOver(inspection).length,
@@ -145,13 +145,6 @@ function largeInspection(size: number): Inspection {
     stray: pins.flatMap((_, at) => (at % 400 === 0 ? [at] : [])),
   };
   return { pattern, regularity, options: defaultLookOptions };
-}
-
-function neighbourPass(pins: readonly Point[]): number {
-  const tree = new KDBush(pins.length);
-  for (const { x, y } of pins) tree.add(x, y);
-  tree.finish();
-  return pins.reduce((sum, { x, y }) => sum + tree.within(x, y, 0.75).length, 0);
 }
 
 function triangulate(pins: readonly Point[]): number {
