@@ -29,7 +29,8 @@ const KINDS = {
  */
 export function serveBench({ port, folder = fileURLToPath(new URL('../dist/bench', import.meta.url)) }) {
   const server = createServer((request, response) => {
-    const path = decodeURIComponent(new URL(request.url ?? '/', 'http://localhost').pathname);
+    // No file of the bench has a name that an address would have to write otherwise.
+    const path = new URL(request.url ?? '/', 'http://localhost').pathname;
     const file = join(folder, normalize(path.endsWith('/') ? `${path}index.html` : path));
     const kind = KINDS[/** @type {keyof typeof KINDS} */ (extname(file))];
     if (request.method !== 'GET' || !kind || !file.startsWith(folder) || !isFile(file)) {

@@ -27,8 +27,8 @@ const VERBS: Readonly<Record<string, () => Promise<AddVerb>>> = {
 export async function program(words: readonly string[], leave: (code: ExitCode) => void): Promise<Command> {
   const pinlight = new Command('pinlight')
     .description(
-      'From a paper lace pattern to a card ready to prick: finds the pins on a scan, straightens them, ' +
-        'looks the pattern over, and prints it true to scale.',
+      'From a paper lace pattern, or from nothing but a few figures, to a card ready to prick: finds or drafts ' +
+        'the pins, straightens them, fits the pattern to its thread, looks it over, and prints it true to scale.',
     )
     .version(packageJson.version, '-V, --version', 'say which version this is')
     .helpOption('-h, --help', 'say what can be done, and how')
