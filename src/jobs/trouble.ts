@@ -10,12 +10,14 @@ import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { Takes } from '#pattern/recipe/walk.ts';
 import type { ThreadListTrouble } from '#pattern/threads/thread-list.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { BackupTrouble } from './backup/trouble.ts';
 import type { PictureTrouble } from './picture/picture.ts';
 
 /** Everything that can stop a job because of what a person gave it. `words/` puts each into sentences. */
 export type Trouble =
   | PatternTrouble
   | ContainerTrouble
+  | BackupTrouble
   | PictureTrouble
   | FileTrouble
   | UseTrouble

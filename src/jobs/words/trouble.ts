@@ -4,6 +4,7 @@ import type { CutTrouble } from '#paper/cut/options.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
 import type { ContainerTrouble } from '#pattern/container/trouble.ts';
 import type { PatternTrouble } from '#pattern/trouble.ts';
+import type { BackupTrouble } from '../backup/trouble.ts';
 import type { PictureTrouble } from '../picture/picture.ts';
 import type {
   ArrangingTrouble,
@@ -23,6 +24,7 @@ import type {
   UseTrouble,
 } from '../trouble.ts';
 import { arrangeTroubleInWords } from './arrange.ts';
+import { backupTroubleInWords } from './backup.ts';
 import { calibrateTroubleInWords, profileTroubleInWords } from './calibrate.ts';
 import { containerTroubleInWords } from './container.ts';
 import { cutTroubleInWords, presetTroubleInWords } from './cut.ts';
@@ -48,6 +50,7 @@ export function troubleInWords(trouble: Trouble): string {
   if (isOf<ScaleTrouble>(trouble, SCALE)) return scaleTroubleInWords(trouble);
   if (isOf<TrueTrouble>(trouble, TRUE)) return trueTroubleInWords(trouble);
   if (isOf<ContainerTrouble>(trouble, CONTAINER)) return containerTroubleInWords(trouble);
+  if (isOf<BackupTrouble>(trouble, BACKUP)) return backupTroubleInWords(trouble);
   if (isOf<PrintTrouble>(trouble, PRINT)) return printTroubleInWords(trouble);
   if (isOf<CalibrateTrouble>(trouble, CALIBRATE)) return calibrateTroubleInWords(trouble);
   if (isOf<ProfileTrouble>(trouble, PROFILE)) return profileTroubleInWords(trouble);
@@ -119,6 +122,14 @@ const CONTAINER: Kinds<ContainerTrouble> = {
   'damaged-entry': true,
   'other-picture': true,
   'in-entry': true,
+};
+
+const BACKUP: Kinds<BackupTrouble> = {
+  'not-a-backup': true,
+  'is-a-backup': true,
+  'backup-newer': true,
+  'backup-damaged': true,
+  'backup-too-large': true,
 };
 
 const READY: Kinds<ReadyTrouble> = { 'too-many-pins': true, 'nothing-to-prick': true, 'no-size': true };

@@ -20,5 +20,6 @@ export function openPattern(
   return read.ok ? done({ pattern: read.value, pictures: new Map() }) : read;
 }
 
-const isZip = (bytes: Uint8Array): boolean =>
+/** Whether some bytes begin as a zip does. */
+export const isZip = (bytes: Uint8Array): boolean =>
   bytes[0] === 0x50 && bytes[1] === 0x4b && bytes[2] === 3 && bytes[3] === 4;

@@ -8,6 +8,20 @@ import type { ContainerTrouble } from './trouble.ts';
 export const MAX_ENTRY_BYTES = 256 * 1024 * 1024;
 export const MAX_TOTAL_BYTES = 2 * MAX_ENTRY_BYTES;
 
+/** How much a zip may hold. */
+export interface ZipLimits {
+  readonly entries: number;
+  /** The most that one entry may unpack to, and all of them together, bytes. */
+  readonly entryBytes: number;
+  readonly totalBytes: number;
+}
+
+const CONTAINER_LIMITS: ZipLimits = {
+  entries: MAX_ENTRIES,
+  entryBytes: MAX_ENTRY_BYTES,
+  totalBytes: MAX_TOTAL_BYTES,
+};
+
 // Deflate cannot expand a byte to more than this many (zlib, "Technical Details": 1032 to 1); an entry that
 // claims more lies about its size.
 const MOST_PER_BYTE = 1032;
@@ -16,12 +30,15 @@ const MOST_PER_BYTE = 1032;
  * The names in a zip, each checked together with the size it claims, without unpacking anything: a small file may
  * claim to be a large one, bear a name with folders in it, or hold a name twice.
  */
-export function listEntries(bytes: Uint8Array): Result<ReadonlySet<string>, ContainerTrouble> {
+export function listEntries(
+  bytes: Uint8Array,
+  limits: ZipLimits = CONTAINER_LIMITS,
+): Result<ReadonlySet<string>, ContainerTrouble> {
   const names = new Set<string>();
   let trouble: ContainerTrouble | null = null;
-  let left = MAX_TOTAL_BYTES;
+  let left = limits.totalBytes;
   const visit = (entry: UnzipFileInfo): boolean => {
-    trouble = troubleOf(entry, names, Math.min(left, MAX_ENTRY_BYTES));
+    trouble = troubleOf(entry, names, { ...limits, entryBytes: Math.min(left, limits.entryBytes) });
     names.add(entry.name);
     left -= entry.originalSize;
     // The file may claim billions of entries: only throwing ends the walk through them.
@@ -40,9 +57,13 @@ export function readEntry(bytes: Uint8Array, name: string): Result<Uint8Array, C
   return file ? done(file) : failed({ kind: 'damaged-entry', name });
 }
 
-function troubleOf(entry: UnzipFileInfo, names: ReadonlySet<string>, limit: number): ContainerTrouble | null {
+function troubleOf(
+  entry: UnzipFileInfo,
+  names: ReadonlySet<string>,
+  { entries, entryBytes: limit }: ZipLimits,
+): ContainerTrouble | null {
   const { name, originalSize, size } = entry;
-  if (names.size >= MAX_ENTRIES) return { kind: 'too-many-entries', limit: MAX_ENTRIES };
+  if (names.size >= entries) return { kind: 'too-many-entries', limit: entries };
   if (!ENTRY_NAME.test(name)) return { kind: 'bad-entry-name', name: name.slice(0, 80) };
   if (names.has(name)) return { kind: 'duplicate-entry', name };
   if (originalSize > limit) return { kind: 'entry-too-large', name, size: originalSize, limit };
