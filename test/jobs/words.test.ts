@@ -43,6 +43,7 @@ const troubles: Trouble[] = [
   { kind: 'backup-newer', version: 9, newest: 1 },
   { kind: 'backup-damaged' },
   { kind: 'backup-too-large' },
+  { kind: 'shelf-too-large' },
   { kind: 'too-many-pins', count: 1_000_000, limit: 200_000 },
   { kind: 'nothing-to-prick' },
   { kind: 'no-size', said: [] },

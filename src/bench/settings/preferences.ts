@@ -25,6 +25,14 @@ export function setPreferences(change: Partial<Preferences>): void {
   show();
 }
 
+/** The preferences as they go into a backup. */
+export const preferencesToKeep = (): Preferences => present.get();
+
+/** Takes the preferences of a backup where this browser has none of its own. */
+export function takePreferences(kept: unknown): void {
+  if (isPreferences(kept) && present.get() === usual) setPreferences(kept);
+}
+
 /** The preferences, and a length in millimetres as this person reads it. */
 export function usePreferences(): Preferences & { readonly shown: (mm: number) => string } {
   const now = useWatched(present);
@@ -48,7 +56,7 @@ export function show(): void {
 function read(): Preferences {
   try {
     const kept: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}');
-    return isPreferences(kept) ? { ...usual, ...kept } : usual;
+    return isPreferences(kept) && Object.keys(kept).length > 0 ? { ...usual, ...kept } : usual;
   } catch {
     return usual;
   }

@@ -7,6 +7,7 @@ import type { DesignCard } from '../store/database.ts';
 import { createDesign, listDesigns, removeDesign, renameDesign } from '../store/designs.ts';
 import { useDatabase } from '../store/use-database.ts';
 import { runJob } from '../worker/run.ts';
+import { Backup } from './Backup.tsx';
 import { ShelfItem } from './ShelfItem.tsx';
 
 /** The shelf: every pattern kept in this browser. */
@@ -72,6 +73,7 @@ export function Shelf({ open }: { open: (id: string) => void }) {
           />
         ))}
       </ul>
+      <Backup any={cards.length > 0} onChange={refresh} />
     </main>
   );
 }

@@ -1,8 +1,8 @@
 import { sameValue } from '#pattern/equal.ts';
 import type { DesignState, Journal } from '../document/open-design.ts';
 import type { Step } from '../document/step.ts';
-import { type Database, type DesignCard, under } from './database.ts';
-import { createDesign, TABLES } from './designs.ts';
+import type { Database, DesignCard } from './database.ts';
+import { createDesign, readPictures, TABLES } from './designs.ts';
 import { putPattern } from './pieces.ts';
 import { keepVersion } from './versions.ts';
 
@@ -126,10 +126,8 @@ export class DesignJournal implements Journal {
 
   async #putAside({ pattern }: DesignState): Promise<void> {
     const name = `${this.#card.name} (copy)`;
-    const pictures = await this.#database.getAllKeys('pictures', under(this.#card.id));
-    const files = new Map<string, Blob>();
-    for (const key of pictures) files.set(key[1], (await this.#database.get('pictures', key))!);
-    await createDesign(this.#database, { pattern, pictures: files }, name);
+    const pictures = await readPictures(this.#database, this.#card.id);
+    await createDesign(this.#database, { pattern, pictures }, name);
     this.#onSaved({ at: 'copied', name });
   }
 }

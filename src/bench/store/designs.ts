@@ -3,6 +3,7 @@ import type { Pattern } from '#pattern/pattern.ts';
 import type { Step } from '../document/step.ts';
 import { type Database, type DesignCard, type TableName, under } from './database.ts';
 import { getPattern, putPattern } from './pieces.ts';
+import { keepVersion } from './versions.ts';
 
 /** A design as it comes out of the store. */
 export interface StoredDesign {
@@ -19,6 +20,16 @@ export interface Arrival {
   readonly pictures: ReadonlyMap<string, Uint8Array | Blob>;
 }
 
+/** A design that comes from elsewhere with its history. */
+export interface IncomingDesign extends Arrival {
+  readonly id: string;
+  readonly name: string;
+  readonly created: number;
+  readonly changed: number;
+  /** The oldest first. */
+  readonly versions: readonly { readonly saved: number; readonly pattern: Pattern }[];
+}
+
 /** All designs, the last changed first. */
 export async function listDesigns(database: Database): Promise<DesignCard[]> {
   const cards = await database.getAll('cards');
@@ -33,18 +44,26 @@ export async function createDesign(
 ): Promise<string> {
   const id = crypto.randomUUID();
   const now = Date.now();
+  const facts = { id, name, created: now, changed: now };
+  await putDesign(database, { ...facts, pattern, pictures, versions: [] });
+  return id;
+}
+
+/** Puts a design with its earlier versions where there is none of that id, whole or not at all. */
+export async function putDesign(database: Database, design: IncomingDesign): Promise<void> {
+  const { id, name, created, changed, pattern, pictures, versions } = design;
   const write = database.transaction(TABLES, 'readwrite');
   await putPattern(write, { table: 'pieces', key: [id] }, pattern);
+  for (const version of versions) await keepVersion(write, id, version.pattern, version.saved);
   for (const [entry, file] of pictures) {
     const blob = file instanceof Blob ? file : new Blob([file as BlobPart], { type: typeOf(entry) });
     await write.objectStore('pictures').put(blob, [id, entry]);
   }
   await write.objectStore('cards').put({
-    ...{ id, name, created: now, changed: now, revision: 1 },
+    ...{ id, name, created, changed, revision: 1 },
     ...{ first: 0, done: 0, at: 0, pins: pattern.pins.length },
   });
   await write.done;
-  return id;
 }
 
 /**
@@ -72,6 +91,16 @@ export async function readDesign(database: Database, id: string): Promise<Stored
   ].reduce(applyChange, kept);
   const pictures = new Map(entries.map(([, entry], index) => [entry, blobs[index]!]));
   return { card, pattern, past: steps.slice(0, done), future: steps.slice(done), pictures };
+}
+
+/** The pictures of a design, by the names of their entries. */
+export async function readPictures(database: Database, id: string): Promise<Map<string, Blob>> {
+  const read = database.transaction('pictures', 'readonly');
+  const [entries, blobs] = await Promise.all([
+    read.store.getAllKeys(under(id)),
+    read.store.getAll(under(id)),
+  ]);
+  return new Map(entries.map(([, entry], index) => [entry, blobs[index]!]));
 }
 
 /** A design whose records do not fit together. */

@@ -1,6 +1,9 @@
 import type { z } from 'zod';
 import type { Database } from './database.ts';
 
+/** The setting of what is of this browser alone, such as when its last backup was made. */
+export const THIS_BROWSER = 'this-browser';
+
 /** A setting kept in this browser, such as a printer's correction; null where there is none, or none that is sound. */
 export async function readSetting<Value>(
   database: Database,
@@ -11,5 +14,6 @@ export async function readSetting<Value>(
   return kept.success ? kept.data : null;
 }
 
+/** Keeps a setting: a plain value such as JSON can carry, since backups do. */
 export const writeSetting = (database: Database, name: string, value: unknown): Promise<string> =>
   database.put('settings', value, name);

@@ -3,6 +3,8 @@ import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
 import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
+import { backUp, bringBack } from './backup-jobs.ts';
+import { bytesOf } from './bytes.ts';
 
 /**
  * The heavy jobs, as they run beside the page. Each takes plain values, and last of all a `Progress`, and gives plain
@@ -12,13 +14,9 @@ export const jobs = {
   open: (bytes: Uint8Array, _progress: Progress) => openToWork(bytes),
   container: async (pattern: Pattern, pictures: ReadonlyMap<string, Blob>, _progress: Progress) =>
     writeContainer({ pattern, pictures: await bytesOf(pictures) }),
+  backUp,
+  bringBack,
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
 };
-
-async function bytesOf(files: ReadonlyMap<string, Blob>): Promise<Map<string, Uint8Array>> {
-  const bytes = new Map<string, Uint8Array>();
-  for (const [name, file] of files) bytes.set(name, new Uint8Array(await file.arrayBuffer()));
-  return bytes;
-}
 
 export type Jobs = typeof jobs;

@@ -7,6 +7,9 @@ import { isObject, newerVersion } from '#pattern/file/upgrades.ts';
 import { parseJson } from '#pattern/json/parse.ts';
 import type { BackupTrouble } from './trouble.ts';
 
+/** The largest backup, bytes: what a browser can hold at once, and what a plain zip can say of itself. */
+export const MOST_BACKUP_BYTES = 2 ** 31 - 1;
+
 /** Name of the entry that says what is in a backup. */
 export const BACKUP_MANIFEST = 'backup.json';
 

@@ -1,5 +1,6 @@
 import { Zip, ZipDeflate, ZipPassThrough } from 'fflate';
 import type { Progress } from '#base/progress.ts';
+import { done, failed, type Result } from '#base/result.ts';
 import { CONTAINER_ENDING, writeContainer } from '#pattern/container/container.ts';
 import { sha256Hex } from '#pattern/container/sha256.ts';
 import { encodeUtf8 } from '#pattern/container/utf8.ts';
@@ -10,8 +11,10 @@ import {
   BACKUP_NOTE,
   type BackupFile,
   type DesignInBackup,
+  MOST_BACKUP_BYTES,
   writeBackupManifest,
 } from './manifest.ts';
+import type { BackupTrouble } from './trouble.ts';
 
 /** Where a backup comes from, a design at a time, so that a large shelf need not lie in memory at once. */
 export interface BackupSource {
@@ -36,10 +39,12 @@ export async function packBackup(
   source: BackupSource,
   write: (piece: Uint8Array) => void,
   progress: Progress,
-): Promise<Packed> {
+): Promise<Result<Packed, BackupTrouble>> {
   const { made, count } = await source.begin();
+  let size = 0;
   const zip = new Zip((error, piece) => {
     if (error) throw error;
+    size += piece.length;
     write(piece);
   });
   const put = (entry: string, bytes: Uint8Array, packed: boolean): BackupFile => {
@@ -56,6 +61,7 @@ export async function packBackup(
     progress('pack', index / count);
     const design = await source.design(index);
     if (!design) continue;
+    if (size > MOST_BACKUP_BYTES) return failed({ kind: 'shelf-too-large' });
     try {
       const start = `design-${index + 1}`;
       // Everything is written out before any of it goes in, so that no half of a design does.
@@ -81,5 +87,7 @@ export async function packBackup(
   put(BACKUP_MANIFEST, encodeUtf8(writeBackupManifest({ made, designs, settings })), true);
   zip.end();
   progress('pack', 1);
-  return { count: designs.length, left };
+  return size > MOST_BACKUP_BYTES
+    ? failed({ kind: 'shelf-too-large' })
+    : done({ count: designs.length, left });
 }

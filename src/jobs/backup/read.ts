@@ -15,13 +15,11 @@ import {
   type BackupFile,
   type BackupManifest,
   type DesignInBackup,
+  MOST_BACKUP_BYTES,
   MOST_BACKUP_ENTRIES,
   readBackupManifest,
 } from './manifest.ts';
 import type { BackupTrouble } from './trouble.ts';
-
-/** The largest file that is taken for a backup, bytes: what a browser can hold at once. */
-export const MOST_BACKUP_BYTES = 2 ** 31 - 1;
 
 const LIMITS = {
   entries: MOST_BACKUP_ENTRIES,

@@ -7,5 +7,7 @@ export type BackupTrouble =
   | { readonly kind: 'backup-newer'; readonly version: number; readonly newest: number }
   /** Cut off, or its list of contents cannot be read. */
   | { readonly kind: 'backup-damaged' }
+  /** There is more on the shelf than one file takes. */
+  | { readonly kind: 'shelf-too-large' }
   /** It claims to hold more than any shelf does. */
   | { readonly kind: 'backup-too-large' };

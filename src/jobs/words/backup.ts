@@ -14,6 +14,8 @@ export function backupTroubleInWords(trouble: BackupTrouble): string {
       return `The backup is of version ${trouble.version}, and this program knows versions up to ${trouble.newest}. Nothing is wrong with it: get a newer Pinlight to bring it back. Nothing was brought back.`;
     case 'backup-damaged':
       return 'The backup is damaged or cut off, so nothing was brought back. Copy it again from where it came, or take an older backup.';
+    case 'shelf-too-large':
+      return 'Your patterns and their pictures are more than one file takes, so no backup was made. Save the largest as files of their own, remove them from the shelf, and try again.';
     case 'backup-too-large':
       return 'The file claims to hold more than any shelf of patterns does, so it was left unopened. It was not made by this program.';
   }

@@ -130,6 +130,7 @@ const BACKUP: Kinds<BackupTrouble> = {
   'backup-newer': true,
   'backup-damaged': true,
   'backup-too-large': true,
+  'shelf-too-large': true,
 };
 
 const READY: Kinds<ReadyTrouble> = { 'too-many-pins': true, 'nothing-to-prick': true, 'no-size': true };

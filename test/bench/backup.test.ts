@@ -1,0 +1,138 @@
+import { readFileSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { strFromU8, unzipSync } from 'fflate';
+import type { Page } from 'playwright-core';
+import { expect, test } from 'vitest';
+import { writeContainer } from '#pattern/container/container.ts';
+import { sha256Hex } from '#pattern/container/sha256.ts';
+import type { Pattern } from '#pattern/pattern.ts';
+import { patternFromPins } from '#pattern/pins.ts';
+import { openFile, useBench } from '../support/bench/index.ts';
+
+const bench = useBench();
+
+/** Makes a backup as a person does, and gives back the file. */
+async function backUp(page: Page): Promise<Buffer> {
+  await page.evaluate(() => Object.assign(globalThis, { showSaveFilePicker: undefined }));
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Back up everything' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toMatch(/^pinlight-backup-\d{4}-\d\d-\d\d\.zip$/);
+  await page.getByText('are in the backup').waitFor();
+  return readFile(await file.path());
+}
+
+async function bringBack(page: Page, buffer: Buffer): Promise<void> {
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Bring back a backup' }).click();
+  await (await chosen).setFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer });
+}
+
+const toShelf = (page: Page) => page.getByRole('link', { name: 'Shelf' }).click();
+
+/** What a backup says of its designs: the hash of every pattern with its pictures, and of every earlier version. */
+function contentOf(backup: Buffer): string[] {
+  const list = JSON.parse(strFromU8(unzipSync(backup)['backup.json']!)) as {
+    designs: {
+      id: string;
+      name: string;
+      file: { sha256: string };
+      versions: { file: { sha256: string } }[];
+    }[];
+  };
+  return list.designs
+    .map(({ id, name, file, versions }) =>
+      [id, name, file.sha256, ...versions.map((version) => version.file.sha256)].join(' '),
+    )
+    .sort();
+}
+
+/** Every record in the store but what is of this browser alone, as text. */
+const held = (page: Page) =>
+  page.evaluate(async () => {
+    const database = await new Promise<IDBDatabase>((resolve) => {
+      const opening = indexedDB.open('pinlight');
+      opening.onsuccess = () => resolve(opening.result);
+    });
+    const all = (table: string, what: 'getAll' | 'getAllKeys') =>
+      new Promise<unknown[]>((resolve) => {
+        const asked = database.transaction(table).objectStore(table)[what]();
+        asked.onsuccess = () => resolve(asked.result);
+      });
+    const told: string[] = [];
+    for (const table of ['cards', 'pieces', 'versionPieces', 'pictures', 'settings']) {
+      const values = await all(table, 'getAll');
+      for (const [index, key] of (await all(table, 'getAllKeys')).entries()) {
+        if (key !== 'this-browser') told.push(`${table} ${key} ${JSON.stringify(values[index])}`);
+      }
+    }
+    database.close();
+    return told;
+  });
+
+/** A pattern with the picture of its paper, as it is saved as a file. */
+function withPicture(): Buffer {
+  const picture = readFileSync('examples/rosehip-edging.jpg');
+  const pattern: Pattern = {
+    ...patternFromPins([
+      { x: 1, y: 2 },
+      { x: 3, y: 4 },
+    ]),
+    paper: {
+      ...{ entry: 'paper.jpg', sha256: sha256Hex(picture), width: 100, height: 100 },
+      toPattern: { a: 0.1, b: 0, c: 0, d: 0.1, e: 0, f: 0 },
+    },
+  };
+  return Buffer.from(writeContainer({ pattern, pictures: new Map([['paper.jpg', picture]]) }));
+}
+
+test('everything is backed up in one file and comes back equal in another browser, and never twice', async () => {
+  const one = await bench.visit();
+  await openFile(one.page, { name: 'a.pinlight', mimeType: 'application/zip', buffer: withPicture() });
+  await toShelf(one.page);
+  await openFile(one.page, 'examples/drafted/ropewalk.json');
+  await one.page.goto(`${bench.address()}#/design/${one.page.url().split('/').at(-2)}/pins`);
+  await one.page.getByText('adds a pin').click();
+  await one.page.locator('canvas.sheet').click({ position: { x: 40, y: 40 } });
+  await one.page.getByText('saved in this browser').waitFor();
+  await toShelf(one.page);
+  const file = await backUp(one.page);
+  expect(one.complaints).toEqual([]);
+
+  const other = await bench.visit();
+  await bringBack(other.page, file);
+  await other.page.getByText('2 patterns came back').waitFor();
+  const there = await held(other.page);
+  await bringBack(other.page, file);
+  await other.page.getByText('2 patterns were here already.').waitFor();
+  expect(await held(other.page)).toEqual(there);
+  const again = contentOf(await backUp(other.page));
+  expect(again).toEqual(contentOf(file));
+  expect(again.map((design) => design.split(' ').length)).toContain(4);
+  expect(other.complaints).toEqual([]);
+  expect(other.strangers).toEqual([]);
+});
+
+test('damaged, foreign and newer files change nothing, and each is told in a sentence', async () => {
+  const { page, complaints } = await bench.visit();
+  await openFile(page, 'examples/rosehip-edging.json');
+  await toShelf(page);
+  const file = await backUp(page);
+  const before = await held(page);
+  for (const [bytes, sentence] of [
+    [file.subarray(0, file.length - 40), 'damaged or cut off'],
+    [file.subarray(0, 2000), 'damaged or cut off'],
+    [Buffer.from('no backup at all'), 'This is not a backup of Pinlight'],
+    [await readFile('examples/rosehip-edging.json'), 'This is not a backup of Pinlight'],
+  ] as const) {
+    await bringBack(page, bytes);
+    await page.getByText(sentence).waitFor();
+    await page.getByRole('button', { name: 'Understood' }).click();
+  }
+  expect(await held(page)).toEqual(before);
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open a file' }).click();
+  await (await chosen).setFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer: file });
+  await page.getByText('This is a backup of a whole shelf').waitFor();
+  expect(complaints).toEqual([]);
+});
