@@ -7,6 +7,7 @@ import { Sheet } from '../sheet/Sheet.tsx';
 import type { SheetView } from '../sheet/sheet-view.ts';
 import type { OpenedWork } from '../store/open-work.ts';
 import { useKeeps } from '../store/use-database.ts';
+import { firstStage } from './first-stage.ts';
 import { addressOf, go } from './route.ts';
 import { SaveFileButton } from './SaveFileButton.tsx';
 import { SaveState, SaveTrouble } from './SaveState.tsx';
@@ -17,9 +18,12 @@ import { Versions } from './Versions.tsx';
 export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) {
   const { id, design, name } = work;
   const keeps = useKeeps();
-  const { past, future, editable } = useDesignState();
+  const { pattern, past, future, editable } = useDesignState();
+  // Where it begins must not change under the hands of somebody who has just made the first pins.
+  const [first] = useState(() => firstStage(pattern));
   const [view, setView] = useState<SheetView | null>(null);
-  const now = stages.find((one) => one.id === stage) ?? stages[0]!;
+  const stageOf = (wanted: string) => stages.find((one) => one.id === wanted);
+  const now = stageOf(stage) ?? stageOf(first) ?? stages[0]!;
   const next = stages[stages.indexOf(now) + 1];
   return (
     <div className="workbench">
