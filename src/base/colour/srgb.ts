@@ -28,8 +28,9 @@ const byte = (light: number): string =>
     .padStart(2, '0');
 
 /** IEC 61966-2-1, the decoding curve of sRGB. */
-const toLinear = (signal: number): number =>
+export const toLinear = (signal: number): number =>
   signal <= 0.04045 ? signal / 12.92 : ((signal + 0.055) / 1.055) ** 2.4;
 
-const toSignal = (light: number): number =>
+/** The other way round, light to signal. */
+export const toSignal = (light: number): number =>
   light <= 0.0031308 ? light * 12.92 : 1.055 * light ** (1 / 2.4) - 0.055;

@@ -2,8 +2,8 @@ import sharp from 'sharp';
 import type { PixelPicture } from '#base/picture/warp.ts';
 import { done, failed, type Result } from '#base/result.ts';
 import { kindOf } from '#jobs/picture/kind.ts';
+import { MOST_PIXELS } from '#jobs/picture/limits.ts';
 import type { PictureTrouble } from '#jobs/picture/picture.ts';
-import { MOST_PIXELS } from './read.ts';
 
 /** The pixels of a picture that a pattern keeps: upright already, in grey or in red, green and blue. */
 export async function readPixels(bytes: Uint8Array): Promise<Result<PixelPicture, PictureTrouble>> {

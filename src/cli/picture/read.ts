@@ -2,17 +2,10 @@ import sharp, { type Metadata } from 'sharp';
 import { done, failed, type Result } from '#base/result.ts';
 import { densitiesIn } from '#jobs/picture/density.ts';
 import { kindOf, type PictureFormat } from '#jobs/picture/kind.ts';
-import type {
-  FileScale,
-  PictureFile,
-  PictureIn,
-  PictureNote,
-  PictureTrouble,
-} from '#jobs/picture/picture.ts';
+import { MOST_PIXELS } from '#jobs/picture/limits.ts';
+import { FORMAT_NAMES, notesOn, turned } from '#jobs/picture/notes.ts';
+import type { PictureFile, PictureIn, PictureTrouble } from '#jobs/picture/picture.ts';
 import { scaleFrom } from '#jobs/picture/scale.ts';
-
-/** A picture with more pixels is refused before it is unpacked. */
-export const MOST_PIXELS = 100_000_000;
 
 /** Seconds after which a decoder that does not come to an end is stopped. */
 const PATIENCE = 120;
@@ -79,30 +72,3 @@ async function fileToKeep(bytes: Uint8Array, format: PictureFormat, about: Metad
     .toBuffer();
   return { name: 'paper.jpg', bytes: new Uint8Array(copy) };
 }
-
-const FORMAT_NAMES: Readonly<Record<PictureFormat, string>> = {
-  jpeg: 'JPEG',
-  png: 'PNG',
-  tiff: 'TIFF',
-  webp: 'WebP',
-};
-
-const ENDINGS: Readonly<Record<PictureFormat, RegExp>> = {
-  jpeg: /\.(jpe?g|jpe|jfif)$/i,
-  png: /\.png$/i,
-  tiff: /\.tiff?$/i,
-  webp: /\.webp$/i,
-};
-
-function notesOn(format: PictureFormat, name: string | null, pages: number): PictureNote[] {
-  const notes: PictureNote[] = [];
-  if (pages > 1) notes.push({ kind: 'first-page-only', pages });
-  const lies =
-    name !== null && Object.entries(ENDINGS).some(([other, ending]) => other !== format && ending.test(name));
-  if (lies) notes.push({ kind: 'named-otherwise', is: FORMAT_NAMES[format] });
-  return notes;
-}
-
-/** What the file says across is down once a picture is laid on its side. */
-const turned = (scale: FileScale, onItsSide: boolean): FileScale =>
-  onItsSide && scale.kind === 'unequal' ? { kind: 'unequal', across: scale.down, down: scale.across } : scale;

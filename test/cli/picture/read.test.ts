@@ -4,7 +4,8 @@ import { dirname, join } from 'node:path';
 import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import type { GreyPicture } from '#base/picture/grey.ts';
-import { MOST_PIXELS, readPicture } from '#cli/picture/read.ts';
+import { readPicture } from '#cli/picture/read.ts';
+import { MOST_PIXELS } from '#jobs/picture/limits.ts';
 import type { PictureIn } from '#jobs/picture/picture.ts';
 import { describeWith, outsideFile } from '../../support/outside.ts';
 
