@@ -10,7 +10,7 @@ const TEXT_SIZES = [
 
 /** How a person likes the bench: units, decimal mark, look, size of text. Each holds at once. */
 export function Settings() {
-  const { unit, decimal, look, text } = usePreferences();
+  const { unit, decimal, look, text, repeats } = usePreferences();
   return (
     <main className="page">
       <div className="row">
@@ -52,6 +52,19 @@ export function Settings() {
         value={String(text)}
         onChange={(chosen) => setPreferences({ text: Number(chosen) })}
         choices={TEXT_SIZES}
+      />
+      <Choice
+        label="Two taps on a button, one straight after the other"
+        value={repeats}
+        onChange={(chosen) => setPreferences({ repeats: chosen })}
+        choices={[
+          {
+            value: 'once',
+            words: 'count as one',
+            help: 'for a hand that trembles; the sheet, Undo and small steps take every tap',
+          },
+          { value: 'each', words: 'count as two' },
+        ]}
       />
     </main>
   );

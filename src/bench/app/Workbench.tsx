@@ -33,16 +33,22 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
         </a>
         <h1>{name}</h1>
         <SaveState work={work} keeps={keeps} />
-        <Button className="button" onPress={() => design.undo()} isDisabled={past.length === 0 || !editable}>
-          Undo
-        </Button>
-        <Button
-          className="button"
-          onPress={() => design.redo()}
-          isDisabled={future.length === 0 || !editable}
-        >
-          Redo
-        </Button>
+        <div className="buttons" data-steps>
+          <Button
+            className="button"
+            onPress={() => design.undo()}
+            isDisabled={past.length === 0 || !editable}
+          >
+            Undo
+          </Button>
+          <Button
+            className="button"
+            onPress={() => design.redo()}
+            isDisabled={future.length === 0 || !editable}
+          >
+            Redo
+          </Button>
+        </div>
       </header>
       <nav aria-label="Stages of the work" className="stages">
         <ol>

@@ -4,12 +4,14 @@ import { show } from '../settings/preferences.ts';
 import { openDatabase, openMemory } from '../store/database.ts';
 import type { Store } from '../store/use-database.ts';
 import { App } from './App.tsx';
+import { countRepeatedTapsOnce } from './repeated-taps.ts';
 import { StoreGone } from './StoreGone.tsx';
 import '../style/bench.css';
 
 /** Puts the bench on the page. */
 export async function start(): Promise<void> {
   show();
+  countRepeatedTapsOnce();
   const root = createRoot(document.getElementById('bench')!);
   const leave = () => root.render(<StoreGone why="left" />);
   const opened = await openDatabase(leave);

@@ -9,10 +9,17 @@ export interface Preferences {
   readonly look: 'light' | 'dark' | 'system';
   /** Size of text, 1 to 2. */
   readonly text: number;
+  /** Whether a second tap straight after the first counts. */
+  readonly repeats: 'once' | 'each';
+  /** Whether fingers only move the sheet, and a pen works on it. */
+  readonly penOnly: boolean;
 }
 
 const KEY = 'pinlight-preferences';
-const usual: Preferences = { unit: 'mm', decimal: '.', look: 'system', text: 1 };
+const usual: Preferences = {
+  ...{ unit: 'mm', decimal: '.', look: 'system', text: 1 },
+  ...{ repeats: 'once', penOnly: false },
+};
 const present = new Watched(read());
 
 export function setPreferences(change: Partial<Preferences>): void {
@@ -25,8 +32,8 @@ export function setPreferences(change: Partial<Preferences>): void {
   show();
 }
 
-/** The preferences as they go into a backup. */
-export const preferencesToKeep = (): Preferences => present.get();
+/** The preferences as they are. */
+export const preferencesNow = (): Preferences => present.get();
 
 /** Takes the preferences of a backup where this browser has none of its own. */
 export function takePreferences(kept: unknown): void {
@@ -65,11 +72,13 @@ function read(): Preferences {
 /** Only what is well-formed is taken from the store: it may be of another version, or damaged. */
 function isPreferences(kept: unknown): kept is Partial<Preferences> {
   if (typeof kept !== 'object' || kept === null) return false;
-  const { unit, decimal, look, text } = kept as Record<string, unknown>;
+  const { unit, decimal, look, text, repeats, penOnly } = kept as Record<string, unknown>;
   return (
     (unit === undefined || unit === 'mm' || unit === 'in') &&
     (decimal === undefined || decimal === '.' || decimal === ',') &&
     (look === undefined || look === 'light' || look === 'dark' || look === 'system') &&
-    (text === undefined || (typeof text === 'number' && text >= 1 && text <= 2))
+    (text === undefined || (typeof text === 'number' && text >= 1 && text <= 2)) &&
+    (repeats === undefined || repeats === 'once' || repeats === 'each') &&
+    (penOnly === undefined || typeof penOnly === 'boolean')
   );
 }

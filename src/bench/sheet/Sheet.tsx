@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useDesignState, useWork } from '../document/use-design.ts';
+import { PenOnly } from './PenOnly.tsx';
 import { PaperUnder } from './paper-under.ts';
 import { SheetView } from './sheet-view.ts';
 
@@ -52,10 +53,11 @@ export function Sheet({ onReady }: { onReady: (view: SheetView | null) => void }
         sheet.
       </p>
       <div className="sheet-buttons">
-        <Button className="button" aria-label="Closer" onPress={() => view?.zoomBy(1.5)}>
+        <PenOnly view={view} />
+        <Button className="button" data-steps aria-label="Closer" onPress={() => view?.zoomBy(1.5)}>
           +
         </Button>
-        <Button className="button" aria-label="Farther" onPress={() => view?.zoomBy(1 / 1.5)}>
+        <Button className="button" data-steps aria-label="Farther" onPress={() => view?.zoomBy(1 / 1.5)}>
           −
         </Button>
         <Button className="button" onPress={() => view?.showWhole()}>

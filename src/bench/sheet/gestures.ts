@@ -8,7 +8,9 @@ export interface GestureListener {
   drag(to: ScreenPoint): void;
   /** `kept` is false where the drag was broken off. */
   dragEnd(to: ScreenPoint, kept: boolean): void;
-  /** Two fingers moved: what lay under `from` lies under `to` now, and everything grew by `factor`. */
+  /** Two fingers begin to move the sheet. */
+  pinchStart(): void;
+  /** What lay under `from` when the pinch began lies under `to` now, and everything is `factor` times as large as then. */
   pinch(from: ScreenPoint, to: ScreenPoint, factor: number): void;
   wheel(at: ScreenPoint, across: number, down: number, zooming: boolean): void;
   /** Two fingers tapped, or three. */
@@ -35,94 +37,109 @@ export class Gestures {
   readonly #element: HTMLElement;
   readonly #listener: GestureListener;
   readonly #contacts = new Map<number, Contact>();
+  readonly #stop = new AbortController();
   #dragging = false;
-  #pinched = false;
+  /** Where the two fingers that move the sheet came down. */
+  #pinchFrom: readonly [ScreenPoint, ScreenPoint] | null = null;
+  #pinching = false;
+  /** Whether some contact has moved, or was lost: the fingers have not just tapped. */
+  #moved = false;
   #most = 0;
   #began = 0;
 
   constructor(element: HTMLElement, listener: GestureListener) {
     this.#element = element;
     this.#listener = listener;
-    element.addEventListener('pointerdown', this.#down);
-    element.addEventListener('pointermove', this.#move);
-    element.addEventListener('pointerup', this.#up);
-    element.addEventListener('pointercancel', this.#lost);
-    element.addEventListener('lostpointercapture', this.#lost);
-    element.addEventListener('wheel', this.#wheel, { passive: false });
-    element.addEventListener('contextmenu', (event) => event.preventDefault());
-    document.addEventListener('visibilitychange', this.#breakOff);
+    const { signal } = this.#stop;
+    element.addEventListener('pointerdown', this.#down, { signal });
+    element.addEventListener('pointermove', this.#move, { signal });
+    element.addEventListener('pointerup', this.#up, { signal });
+    element.addEventListener('pointercancel', this.#lost, { signal });
+    element.addEventListener('lostpointercapture', this.#lost, { signal });
+    element.addEventListener('wheel', this.#wheel, { passive: false, signal });
+    element.addEventListener('contextmenu', (event) => event.preventDefault(), { signal });
+    document.addEventListener('visibilitychange', this.breakOff, { signal });
+    // A finger does not give the sheet the focus until it is lifted: Escape is heard wherever the focus is.
+    addEventListener('keydown', this.#escape, { capture: true, signal });
   }
 
   stop(): void {
-    document.removeEventListener('visibilitychange', this.#breakOff);
-    this.#breakOff();
+    this.#stop.abort();
+    this.breakOff();
   }
 
-  /** Ends whatever is under way as if it had not begun: Escape, a hidden page. */
-  readonly #breakOff = (): void => {
+  /** Ends whatever is under way as if it had not begun. */
+  readonly breakOff = (): void => {
     const [contact] = this.#contacts.values();
     this.#contacts.clear();
     if (this.#dragging && contact) this.#listener.dragEnd(contact.now, false);
     this.#dragging = false;
-    this.#pinched = false;
+    this.#pinching = false;
   };
 
-  breakOff(): void {
-    this.#breakOff();
-  }
+  readonly #escape = (event: KeyboardEvent): void => {
+    if (event.key !== 'Escape' || this.#contacts.size === 0) return;
+    event.stopPropagation();
+    this.breakOff();
+  };
 
   readonly #down = (event: PointerEvent): void => {
     const kind = kindOf(event);
     if (kind === 'mouse' && event.button !== 0) return;
     const penIsDown = [...this.#contacts.values()].some((contact) => contact.kind === 'pen');
     if (kind === 'touch' && penIsDown) return;
-    if (kind === 'pen') this.#breakOff();
+    if (kind === 'pen') this.breakOff();
     if (this.#contacts.size === 0) {
       this.#most = 0;
       this.#began = event.timeStamp;
-      this.#pinched = false;
+      this.#moved = false;
+    }
+    if (this.#dragging) {
+      const [first] = this.#contacts.values();
+      this.#listener.dragEnd(first!.now, false);
+      this.#dragging = false;
     }
     const at = this.#place(event);
     this.#contacts.set(event.pointerId, { kind, start: at, now: at });
     this.#most = Math.max(this.#most, this.#contacts.size);
     this.#element.setPointerCapture(event.pointerId);
-    if (this.#contacts.size > 1 && this.#dragging) {
-      const [first] = this.#contacts.values();
-      this.#listener.dragEnd(first!.now, false);
-      this.#dragging = false;
-      this.#pinched = true;
-    }
+    this.#countFingers();
   };
+
+  /** A pinch begins anew whenever there are two fingers again. */
+  #countFingers(): void {
+    this.#pinching = false;
+    const [one, other] = this.#contacts.values();
+    this.#pinchFrom = this.#contacts.size === 2 ? [one!.now, other!.now] : null;
+  }
 
   readonly #move = (event: PointerEvent): void => {
     const contact = this.#contacts.get(event.pointerId);
     if (!contact) return;
-    const before = [...this.#contacts.values()].map(({ now }) => now);
     contact.now = this.#place(event);
-    if (this.#contacts.size === 1 && this.#most === 1) this.#dragOne(contact);
-    else if (this.#contacts.size === 2) this.#pinch(before);
+    this.#moved ||= distance(contact.start, contact.now) > SLACK[contact.kind];
+    if (!this.#moved) return;
+    if (this.#most === 1) this.#dragOne(contact);
+    else this.#pinch();
   };
 
   #dragOne(contact: Contact): void {
-    const away = Math.hypot(contact.now.left - contact.start.left, contact.now.top - contact.start.top);
-    if (!this.#dragging && away <= SLACK[contact.kind]) return;
     if (!this.#dragging) this.#listener.dragStart(contact.start, contact.kind);
     this.#dragging = true;
     this.#listener.drag(contact.now);
   }
 
-  #pinch([one, other]: readonly ScreenPoint[]): void {
-    const [first, second] = [...this.#contacts.values()];
-    if (!one || !other || !first || !second) return;
-    const moved = (contact: Contact) =>
-      Math.hypot(contact.now.left - contact.start.left, contact.now.top - contact.start.top) > SLACK.touch;
-    if (!this.#pinched && !moved(first) && !moved(second)) return;
-    this.#pinched = true;
-    const span = (a: ScreenPoint, b: ScreenPoint) => Math.max(8, Math.hypot(a.left - b.left, a.top - b.top));
+  #pinch(): void {
+    const from = this.#pinchFrom;
+    const [one, other] = this.#contacts.values();
+    if (!from || !one || !other) return;
+    if (!this.#pinching) this.#listener.pinchStart();
+    this.#pinching = true;
+    const span = (a: ScreenPoint, b: ScreenPoint) => Math.max(8, distance(a, b));
     this.#listener.pinch(
-      middle(one, other),
-      middle(first.now, second.now),
-      span(first.now, second.now) / span(one, other),
+      middle(...from),
+      middle(one.now, other.now),
+      span(one.now, other.now) / span(...from),
     );
   }
 
@@ -130,11 +147,12 @@ export class Gestures {
     const contact = this.#contacts.get(event.pointerId);
     if (!contact) return;
     this.#contacts.delete(event.pointerId);
+    this.#countFingers();
     const at = this.#place(event);
     if (this.#dragging) {
       this.#dragging = false;
       this.#listener.dragEnd(at, true);
-    } else if (this.#contacts.size === 0 && !this.#pinched) {
+    } else if (this.#contacts.size === 0 && !this.#moved) {
       if (this.#most === 1) this.#listener.tap(at, contact.kind);
       else if (event.timeStamp - this.#began < TAP_TIME && (this.#most === 2 || this.#most === 3)) {
         this.#listener.fingersTapped(this.#most);
@@ -144,6 +162,8 @@ export class Gestures {
 
   readonly #lost = (event: PointerEvent): void => {
     if (!this.#contacts.delete(event.pointerId)) return;
+    this.#countFingers();
+    this.#moved = true;
     if (!this.#dragging) return;
     this.#dragging = false;
     this.#listener.dragEnd(this.#place(event), false);
@@ -166,6 +186,8 @@ export class Gestures {
 
 const kindOf = ({ pointerType }: PointerEvent): PointerKind =>
   pointerType === 'touch' || pointerType === 'pen' ? pointerType : 'mouse';
+
+const distance = (a: ScreenPoint, b: ScreenPoint): number => Math.hypot(a.left - b.left, a.top - b.top);
 
 const middle = (a: ScreenPoint, b: ScreenPoint): ScreenPoint => ({
   left: (a.left + b.left) / 2,

@@ -38,6 +38,9 @@ export class SheetView implements SheetHandle, GestureListener {
   #dress: SheetDress = {};
   #frame = 0;
   #cursor: Point | null = null;
+  #penOnly = false;
+  /** How the sheet was seen when two fingers began to move it. */
+  #pinched: Camera | null = null;
   #drag: { readonly from: SheetTouch; readonly by: 'tool' | 'pan'; last: SheetTouch } | null = null;
 
   constructor(canvas: HTMLCanvasElement, pattern: Pattern, events: SheetEvents) {
@@ -110,7 +113,14 @@ export class SheetView implements SheetHandle, GestureListener {
     return this.#cursor ?? this.#cameraNow().centre;
   }
 
+  /** Whether fingers only move the sheet, and all else is the pen's. */
+  setPenOnly(penOnly: boolean): void {
+    this.#gestures.breakOff();
+    this.#penOnly = penOnly;
+  }
+
   tap(at: ScreenPoint, by: PointerKind): void {
+    if (this.#onlyMoves(by)) return;
     this.#cursor = null;
     this.#tool?.tap?.(this.#touch(at, by));
     this.redraw();
@@ -118,7 +128,8 @@ export class SheetView implements SheetHandle, GestureListener {
 
   dragStart(from: ScreenPoint, by: PointerKind): void {
     const touch = this.#touch(from, by);
-    this.#drag = { from: touch, by: this.#tool?.grabs?.(touch) ? 'tool' : 'pan', last: touch };
+    const grabbed = !this.#onlyMoves(by) && this.#tool?.grabs?.(touch);
+    this.#drag = { from: touch, by: grabbed ? 'tool' : 'pan', last: touch };
   }
 
   drag(to: ScreenPoint): void {
@@ -141,8 +152,13 @@ export class SheetView implements SheetHandle, GestureListener {
     this.redraw();
   }
 
+  pinchStart(): void {
+    this.#pinched = this.#cameraNow();
+  }
+
   pinch(from: ScreenPoint, to: ScreenPoint, factor: number): void {
-    const moved = panBy(this.#cameraNow(), to.left - from.left, to.top - from.top);
+    // From where it began, so that fingers which come back bring the view back.
+    const moved = panBy(this.#pinched ?? this.#cameraNow(), to.left - from.left, to.top - from.top);
     this.#camera = zoomAt(moved, this.#view(), to, factor);
     this.redraw();
   }
@@ -155,9 +171,13 @@ export class SheetView implements SheetHandle, GestureListener {
   }
 
   fingersTapped(count: 2 | 3): void {
+    // A hand that comes to rest beside the pen taps with several fingers too.
+    if (this.#penOnly) return;
     if (count === 2) this.#events.undo();
     else this.#events.redo();
   }
+
+  readonly #onlyMoves = (by: PointerKind): boolean => this.#penOnly && by === 'touch';
 
   readonly #view = () => ({ width: this.#canvas.clientWidth, height: this.#canvas.clientHeight });
 
@@ -219,7 +239,7 @@ export class SheetView implements SheetHandle, GestureListener {
     this.#tool?.draw?.({ context, camera, view, place: (point) => toScreen(camera, view, point) });
     if (this.#cursor && document.activeElement === this.#canvas) this.#drawCursor(context, camera);
     const drag = this.#drag;
-    if (drag?.by === 'tool' && drag.from.by !== 'mouse') {
+    if (drag?.by === 'tool' && drag.from.by === 'touch') {
       drawLoupe(context, drag.last.screen, view, ratio);
     }
     if (more) this.redraw();
@@ -255,7 +275,6 @@ export class SheetView implements SheetHandle, GestureListener {
 
   /** Arrows move the cursor, Enter and the space bar touch what is under it, + - and 0 zoom; the rest is the tool's. */
   readonly #key = (event: KeyboardEvent): void => {
-    if (event.key === 'Escape') this.#gestures.breakOff();
     if (this.#tool?.key?.(event) || this.#ownKey(event)) {
       event.preventDefault();
       this.redraw();

@@ -3,7 +3,7 @@ import type { BackupSource } from '#jobs/backup/pack.ts';
 import type { BackupSink } from '#jobs/backup/restore.ts';
 import type { PatternWithPictures } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { preferencesToKeep, takePreferences } from '../settings/preferences.ts';
+import { preferencesNow, takePreferences } from '../settings/preferences.ts';
 import type { Database, DesignCard } from './database.ts';
 import { listDesigns, putDesign, readDesign, readPictures } from './designs.ts';
 import { settingsToKeep, takeSettings } from './kept-settings.ts';
@@ -48,7 +48,7 @@ export function shelfSource(database: Database, onUnreadable: (name: string) => 
       const pictures = stored?.pictures ?? (await readPictures(database, id));
       return { id, name, created, changed, pattern, pictures, versions };
     },
-    settings: async () => ({ kept: await settingsToKeep(database), preferences: preferencesToKeep() }),
+    settings: async () => ({ kept: await settingsToKeep(database), preferences: preferencesNow() }),
   };
 }
 

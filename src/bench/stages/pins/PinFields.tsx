@@ -2,13 +2,14 @@ import { Button, Group } from 'react-aria-components';
 import type { Pin } from '#pattern/pattern.ts';
 import { LengthField } from '../../parts/LengthField.tsx';
 
-const NUDGES = [
+const WAYS = [
   ['←', 'left', -1, 0],
   ['→', 'right', 1, 0],
   ['↑', 'up', 0, -1],
   ['↓', 'down', 0, 1],
 ] as const;
-const NUDGE = 0.1;
+/** Small steps, mm. */
+const NUDGES = [0.1, 1] as const;
 
 /** The chosen pin: its place and size as figures, small steps, and removing it. */
 export function PinFields({
@@ -37,18 +38,21 @@ export function PinFields({
           onChange={(y) => onChange({ ...pin, y }, 'Moved a pin')}
         />
       </div>
-      <Group className="buttons" aria-label={`Move by ${NUDGE} mm`}>
-        {NUDGES.map(([sign, way, x, y]) => (
-          <Button
-            key={way}
-            className="button"
-            aria-label={`${NUDGE} mm ${way}`}
-            onPress={() => onChange({ ...pin, x: pin.x + x * NUDGE, y: pin.y + y * NUDGE }, 'Moved a pin')}
-          >
-            {sign}
-          </Button>
-        ))}
-      </Group>
+      {NUDGES.map((nudge) => (
+        <Group key={nudge} className="steps" aria-label={`Move by ${nudge} mm`} data-steps>
+          <span>by {nudge} mm</span>
+          {WAYS.map(([sign, way, x, y]) => (
+            <Button
+              key={way}
+              className="button"
+              aria-label={`${nudge} mm ${way}`}
+              onPress={() => onChange({ ...pin, x: pin.x + x * nudge, y: pin.y + y * nudge }, 'Moved a pin')}
+            >
+              {sign}
+            </Button>
+          ))}
+        </Group>
+      ))}
       <Button className="button danger" onPress={onRemove}>
         Remove this pin
       </Button>

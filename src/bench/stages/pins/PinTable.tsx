@@ -54,7 +54,7 @@ export function PinTable({
               ))}
             </tbody>
           </table>
-          <div className="buttons">
+          <div className="buttons" data-steps>
             <Button className="button" isDisabled={first === 0} onPress={() => setPage(first / PAGE - 1)}>
               Before
             </Button>

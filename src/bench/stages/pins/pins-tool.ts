@@ -1,3 +1,4 @@
+import type { Point } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
 import type { Pattern, Pin } from '#pattern/pattern.ts';
 import type { Overlay, SheetTool, SheetTouch } from '../../sheet/tool.ts';
@@ -26,6 +27,8 @@ export class PinsTool implements SheetTool {
   #state: PinsToolState;
   #index: PointIndex;
   #dragged: Pin | null = null;
+  /** Where a finger that is still down would add a pin. */
+  #aim: Point | null = null;
 
   constructor(state: PinsToolState, events: PinsToolEvents) {
     this.#state = state;
@@ -49,16 +52,22 @@ export class PinsTool implements SheetTool {
 
   grabs(touch: SheetTouch): boolean {
     const { mode, chosen } = this.#state;
+    // A finger covers what it touches: it may slide to the place, under the loupe, and is lifted there.
+    if (mode === 'add') return touch.by !== 'mouse';
     return mode === 'choose' && chosen !== null && this.#pinAt(touch)?.id === chosen;
   }
 
   drag(from: SheetTouch, to: SheetTouch): void {
-    this.#dragged = this.#moved(from, to);
+    if (this.#state.mode === 'add') this.#aim = to.at;
+    else this.#dragged = this.#moved(from, to);
   }
 
   drop(from: SheetTouch, to: SheetTouch, kept: boolean): void {
-    const pin = this.#moved(from, to);
+    const pin = this.#dragged && this.#moved(from, to);
+    const adding = this.#aim !== null;
     this.#dragged = null;
+    this.#aim = null;
+    if (kept && adding) this.#events.add(to);
     if (kept && pin) this.#events.move(pin);
   }
 
@@ -67,7 +76,7 @@ export class PinsTool implements SheetTool {
     for (const pin of doubtful) ring(overlay, pin, 9, '#a35a00', [4, 3]);
     const pin = this.#dragged ?? pattern.pins.find(({ id }) => id === chosen);
     if (pin) ring(overlay, pin, 13, '#1c5d5a', []);
-    if (this.#dragged) dot(overlay, this.#dragged);
+    for (const one of [this.#dragged, this.#aim]) if (one) dot(overlay, one);
   }
 
   #pinAt({ at, reach }: SheetTouch): Pin | null {
@@ -92,7 +101,7 @@ function ring({ context, place }: Overlay, pin: Pin, radius: number, colour: str
   context.setLineDash([]);
 }
 
-function dot({ context, place, camera }: Overlay, pin: Pin): void {
+function dot({ context, place, camera }: Overlay, pin: Point & { readonly diameter?: number }): void {
   const { left, top } = place(pin);
   context.fillStyle = '#1c5d5a';
   context.beginPath();
