@@ -27,8 +27,10 @@ export class BaseLayer {
   /** Begins a new picture of the whole view. */
   paintAll(painting: Painting): void {
     const { view, ratio, camera } = painting;
-    const size = { width: view.width * (1 + 2 * MARGIN), height: view.height * (1 + 2 * MARGIN) };
-    const canvas = this.#canvasOf(Math.ceil(size.width * ratio), Math.ceil(size.height * ratio));
+    // Whole pixels on either side, so that the picture lies on the screen's own and is neither blurred nor moved.
+    const pixels = (length: number) => Math.round(length * ratio) + 2 * Math.round(length * ratio * MARGIN);
+    const canvas = this.#canvasOf(pixels(view.width), pixels(view.height));
+    const size = { width: canvas.width / ratio, height: canvas.height / ratio };
     const brush = brushOf(canvas);
     if (!brush) return;
     const work = paint(brush, { ...painting, view: size }, boxOf(camera, size));

@@ -46,17 +46,21 @@ export const panBy = (camera: Camera, across: number, down: number): Camera => (
   centre: { x: camera.centre.x - across / camera.scale, y: camera.centre.y - down / camera.scale },
 });
 
-/** The camera that shows a whole box with some air round it. */
+/** The camera that shows a whole box with some air round it, clear of the buttons that lie on the sheet's lower edge. */
 export function cameraOn(box: Box, view: ViewSize): Camera {
   if (isEmptyBox(box)) return { centre: { x: 0, y: 0 }, scale: 4 };
+  const buttons = view.height > 4 * BUTTONS ? BUTTONS : 0;
   const scale = Math.min(
     view.width / Math.max(widthOf(box) * 1.1, 5),
-    view.height / Math.max(heightOf(box) * 1.1, 5),
+    (view.height - buttons) / Math.max(heightOf(box) * 1.1, 5),
     MOST_SCALE,
   );
-  return { centre: { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 }, scale };
+  const middle = { x: (box.left + box.right) / 2, y: (box.top + box.bottom) / 2 };
+  return { centre: { x: middle.x, y: middle.y + buttons / 2 / scale }, scale };
 }
 
+/** Height of the buttons on the sheet with the gap below them, CSS pixels. */
+const BUTTONS = 56;
 const LEAST_SCALE = 0.01;
 const MOST_SCALE = 400;
 

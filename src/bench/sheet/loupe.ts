@@ -1,6 +1,7 @@
 import type { ScreenPoint, ViewSize } from './camera.ts';
 
-const RADIUS = 64;
+/** The largest that has room is taken. */
+const RADII = [64, 52, 40, 30] as const;
 /** From the finger's middle to the loupe's edge. */
 const CLEAR = 46;
 const GROWN = 2.2;
@@ -12,21 +13,22 @@ export interface LoupePlace extends ScreenPoint {
 
 /**
  * A place for the loupe that is whole on the sheet and not under the finger: above it where there is room, else beside
- * it. Never below, where the hand is, unless the sheet is too small for anything else.
+ * it, since below is the hand. Null where the sheet is too small for any.
  */
-export function loupePlace(at: ScreenPoint, view: ViewSize): LoupePlace {
-  const radius = Math.min(RADIUS, view.width / 4, view.height / 4);
-  const away = radius + CLEAR;
-  const inside = (place: number, length: number) => Math.min(length - radius, Math.max(radius, place));
-  const level = inside(at.top - away, view.height);
-  const beside = Math.sqrt(Math.max(0, away ** 2 - (at.top - level) ** 2));
-  // The left side first: most people work with the right hand.
-  const ways = beside < 1 ? [0] : [-beside, beside];
-  const places = ways.map((way) => ({ left: inside(at.left + way, view.width), top: level, radius }));
-  const below = { left: inside(at.left, view.width), top: inside(at.top + away, view.height), radius };
-  const clearance = (place: ScreenPoint) => Math.hypot(place.left - at.left, place.top - at.top);
-  const free = places.find((place) => clearance(place) > away - 1);
-  return free ?? [...places, below].sort((one, other) => clearance(other) - clearance(one))[0]!;
+export function loupePlace(at: ScreenPoint, view: ViewSize): LoupePlace | null {
+  for (const radius of RADII) {
+    if (view.width < 2 * radius || view.height < 2 * radius) continue;
+    const inside = (place: number, length: number) => Math.min(length - radius, Math.max(radius, place));
+    const away = radius + CLEAR;
+    const top = inside(at.top - away, view.height);
+    const beside = Math.sqrt(Math.max(0, away ** 2 - (at.top - top) ** 2));
+    // The left side first: most people work with the right hand.
+    for (const way of [-beside, beside]) {
+      const left = inside(at.left + way, view.width);
+      if (Math.hypot(left - at.left, top - at.top) > away - 1) return { left, top, radius };
+    }
+  }
+  return null;
 }
 
 /**
@@ -39,7 +41,9 @@ export function drawLoupe(
   view: ViewSize,
   ratio: number,
 ): void {
-  const { left, top, radius } = loupePlace(at, view);
+  const place = loupePlace(at, view);
+  if (!place) return;
+  const { left, top, radius } = place;
   const seen = radius / GROWN;
   context.save();
   context.beginPath();
