@@ -14,6 +14,7 @@ const KINDS = {
   '.png': 'image/png',
   '.jpg': 'image/jpeg',
   '.ttf': 'font/ttf',
+  '.icc': 'application/vnd.iccprofile',
 };
 
 /**

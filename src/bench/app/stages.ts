@@ -4,4 +4,5 @@ import type { Stage } from '../stages/stage.ts';
 export const stages: readonly Stage[] = [
   { id: 'pins', title: 'Pins', load: () => import('../stages/pins/Panel.tsx') },
   { id: 'look', title: 'Look over', load: () => import('../stages/look/Panel.tsx') },
+  { id: 'make', title: 'Make', load: () => import('../stages/make/Panel.tsx') },
 ];

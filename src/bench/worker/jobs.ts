@@ -1,6 +1,8 @@
 import type { Progress } from '#base/progress.ts';
+import type { PaperSize } from '#base/units/paper.ts';
 import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
+import type { PrinterProfile } from '#paper/calibrate/profile.ts';
 import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { backUp, bringBack } from './backup-jobs.ts';
@@ -17,6 +19,9 @@ export const jobs = {
   backUp,
   bringBack,
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
+  // Letters and PDF are large: they are loaded by the jobs that need them alone.
+  testSheet: async (paper: PaperSize, printer: PrinterProfile | null, _progress: Progress) =>
+    (await import('./make/test-sheet.ts')).testSheetPdf(paper, printer),
 };
 
 export type Jobs = typeof jobs;

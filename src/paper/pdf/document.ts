@@ -1,3 +1,4 @@
+import { zlibSync } from 'fflate';
 import PDFDocument, { type Reference } from 'pdfkit';
 import type { Picture } from '../drawing/mark.ts';
 import type { Face, FaceRun, FontFiles } from '../type/typeface.ts';
@@ -45,6 +46,8 @@ export class PdfDocument {
       font: null,
       info: { ...info, CreationDate: meta.date ?? new Date(0) },
     });
+    const ref = this.#pdf.ref.bind(this.#pdf);
+    this.#pdf.ref = (data) => pressedAlike(ref(data));
     // pdfkit needs some date to make its file identifier; one that nobody gave must not be printed.
     if (!meta.date) delete this.#pdf.info.CreationDate;
     // pdfkit would copy the title into its XML metadata unescaped; the same facts stand in the Info dictionary.
@@ -144,6 +147,22 @@ export class PdfDocument {
     object.end(bytes);
     return object;
   }
+}
+
+/**
+ * pdfkit presses streams with whatever zlib the machine has, and with another one in browsers: each gives other bytes.
+ * They are pressed here instead, so that the same pattern gives the same file everywhere.
+ */
+function pressedAlike(reference: Reference): Reference {
+  const finalize = reference.finalize.bind(reference);
+  reference.finalize = () => {
+    if (reference.compress && reference.buffer.length > 0) {
+      reference.buffer = [zlibSync(joined(reference.buffer))];
+      reference.compress = false;
+    }
+    finalize();
+  };
+  return reference;
 }
 
 /** pdfkit writes plain strings as PDF names and String objects as text. */

@@ -2,6 +2,9 @@
 declare module 'pdfkit' {
   export interface Reference {
     readonly data: Record<string, unknown>;
+    buffer: readonly Uint8Array[];
+    compress: boolean;
+    finalize: () => void;
     end(bytes?: Uint8Array): void;
   }
   export interface Page {
@@ -42,7 +45,7 @@ declare module 'pdfkit' {
       bytes: Uint8Array,
       options: { readonly name: string; readonly type: string; readonly description: string },
     ): Reference;
-    ref(data: Record<string, unknown>): Reference;
+    ref: (data: Record<string, unknown>) => Reference;
     end(): void;
   }
 }

@@ -1,0 +1,45 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import { type PaperSize, paperNamed, paperSizes } from '#base/units/paper.ts';
+import { Choice } from '../../../parts/Choice.tsx';
+
+const USUAL = ['A4', 'Letter', 'A3'];
+
+/** Which paper lies in the printer: the usual ones first, every other size behind one button. */
+export function PaperChoice({
+  paper,
+  onChange,
+}: {
+  readonly paper: PaperSize | null;
+  readonly onChange: (paper: PaperSize) => void;
+}) {
+  const [all, setAll] = useState(paper !== null && !USUAL.includes(paper.name));
+  const shown = paperSizes.filter(
+    ({ name, width }) => USUAL.includes(name) || (all && width >= LEAST && width <= MOST),
+  );
+  const order = (name: string): number => (USUAL.indexOf(name) + USUAL.length + 1) % (USUAL.length + 1);
+  const choices = [...shown].sort((one, other) => order(one.name) - order(other.name));
+  return (
+    <>
+      <Choice
+        label="The paper in your printer"
+        value={paper?.name ?? ''}
+        onChange={(name) => onChange(paperNamed(name)!)}
+        choices={choices.map(({ name, width, height }) => ({
+          value: name,
+          words: name,
+          help: `${width} x ${height} mm`,
+        }))}
+      />
+      {!all && (
+        <Button className="button quiet" onPress={() => setAll(true)}>
+          Another size
+        </Button>
+      )}
+    </>
+  );
+}
+
+/** No printer takes a postage stamp, and none of the list's larger sheets fits a printer at home or in a shop, mm. */
+const LEAST = 125;
+const MOST = 950;
