@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react';
 import { Shelf } from '../shelf/Shelf.tsx';
 import { type Store, StoreContext } from '../store/use-database.ts';
 import { NewerBench } from './NewerBench.tsx';
@@ -5,6 +6,8 @@ import { OpenExample } from './OpenExample.tsx';
 import { OpenedDesign } from './OpenedDesign.tsx';
 import { go, useRoute } from './route.ts';
 import { Settings } from './Settings.tsx';
+
+const RecipesPage = lazy(() => import('../recipes/RecipesPage.tsx'));
 
 export function App({ store }: { store: Store }) {
   return (
@@ -21,5 +24,12 @@ function Page() {
   if (route.at === 'design') return <OpenedDesign key={route.id} id={route.id} stage={route.stage} />;
   if (route.at === 'example') return <OpenExample />;
   if (route.at === 'settings') return <Settings />;
+  if (route.at === 'recipes') {
+    return (
+      <Suspense>
+        <RecipesPage open={(id) => go({ at: 'design', id, stage: 'draft' })} />
+      </Suspense>
+    );
+  }
   return <Shelf open={(id) => go({ at: 'design', id, stage: '' })} />;
 }

@@ -5,11 +5,12 @@ export type Route =
   | { readonly at: 'shelf' }
   | { readonly at: 'settings' }
   | { readonly at: 'example' }
+  | { readonly at: 'recipes' }
   | { readonly at: 'design'; readonly id: string; readonly stage: string };
 
 function parseRoute(hash: string): Route {
   const [, place, id, stage] = hash.replace(/^#/, '').split('/');
-  if (place === 'settings' || place === 'example') return { at: place };
+  if (place === 'settings' || place === 'example' || place === 'recipes') return { at: place };
   if (place === 'design' && id && /^[\w-]{1,64}$/.test(id)) return { at: 'design', id, stage: stage ?? '' };
   return { at: 'shelf' };
 }
@@ -20,6 +21,7 @@ export function addressOf(route: Route): string {
       return '#/';
     case 'settings':
     case 'example':
+    case 'recipes':
       return `#/${route.at}`;
     case 'design':
       return `#/design/${route.id}/${route.stage}`;

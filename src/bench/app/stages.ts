@@ -2,6 +2,7 @@ import type { Stage } from '../stages/stage.ts';
 
 /** The stages in the order of the work. */
 export const stages: readonly Stage[] = [
+  { id: 'draft', title: 'Draft', load: () => import('../stages/draft/Panel.tsx') },
   { id: 'pins', title: 'Pins', load: () => import('../stages/pins/Panel.tsx') },
   { id: 'look', title: 'Look over', load: () => import('../stages/look/Panel.tsx') },
   { id: 'make', title: 'Make', load: () => import('../stages/make/Panel.tsx') },

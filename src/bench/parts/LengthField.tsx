@@ -10,6 +10,8 @@ export interface LengthFieldProps {
   /** Millimetres; null where nothing is given yet. */
   readonly value: number | null;
   readonly onChange: (mm: number) => void;
+  /** Told of every length on the way, while it is being typed. */
+  readonly onTyping?: (mm: number) => void;
   readonly help?: string;
   /** Whether it may be nought or less, as a place may. */
   readonly any?: boolean;
@@ -19,11 +21,16 @@ export interface LengthFieldProps {
  * A length as people type it: either decimal mark, fractions, mm, cm or inches. Beside it stands how it was understood,
  * since a misread mark would make it ten times too long.
  */
-export function LengthField({ label, value, onChange, help, any = false }: LengthFieldProps) {
+export function LengthField({ label, value, onChange, onTyping, help, any = false }: LengthFieldProps) {
   const { unit, shown } = usePreferences();
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
   const read = typed === null ? null : parseLength(typed, unit);
+  const type = (text: string) => {
+    setTyped(text);
+    const length = parseLength(text, unit);
+    if (length.ok && (any || length.value > 0)) onTyping?.(length.value);
+  };
   const trouble = read && !read.ok && typed?.trim() ? lengthTroubleInWords(read.trouble) : null;
   const refused = read?.ok && !any && read.value <= 0 ? 'This must be more than nought.' : null;
   const take = () => {
@@ -36,7 +43,7 @@ export function LengthField({ label, value, onChange, help, any = false }: Lengt
     <TextField
       className="field"
       value={typed ?? (value === null ? '' : shown(value))}
-      onChange={setTyped}
+      onChange={type}
       onBlur={take}
       onKeyDown={({ key }) => key === 'Enter' && take()}
       isInvalid={trouble !== null || refused !== null}

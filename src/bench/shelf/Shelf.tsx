@@ -8,6 +8,7 @@ import { createDesign, listDesigns, removeDesign, renameDesign } from '../store/
 import { useDatabase } from '../store/use-database.ts';
 import { runJob } from '../worker/run.ts';
 import { Backup } from './Backup.tsx';
+import { FromRecipe } from './FromRecipe.tsx';
 import { ShelfItem } from './ShelfItem.tsx';
 
 /** The shelf: every pattern kept in this browser. */
@@ -39,6 +40,7 @@ export function Shelf({ open }: { open: (id: string) => void }) {
         <FileTrigger onSelect={(files) => files?.[0] && void take(files[0])}>
           <Button className="button main">Open a file</Button>
         </FileTrigger>
+        <FromRecipe />
         <a className="button" href="#/example">
           Open the example
         </a>

@@ -1,5 +1,7 @@
 import type { Progress } from '#base/progress.ts';
 import type { PaperSize } from '#base/units/paper.ts';
+import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
+import type { RecipeSource } from '#jobs/draft/source.ts';
 import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
 import type { PrinterProfile } from '#paper/calibrate/profile.ts';
@@ -18,6 +20,8 @@ export const jobs = {
     writeContainer({ pattern, pictures: await bytesOf(pictures) }),
   backUp,
   bringBack,
+  draft: (source: RecipeSource, _progress: Progress) => draftRecipe(source, []),
+  draftFile: (bytes: Uint8Array, _progress: Progress) => draftFile(bytes),
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
   // Letters and PDF are large: they are loaded by the jobs that need them alone.
   testSheet: async (paper: PaperSize, printer: PrinterProfile | null, _progress: Progress) =>

@@ -1,17 +1,6 @@
-import { proxy, releaseProxy, wrap } from 'comlink';
 import type { Progress } from '#base/progress.ts';
+import { HeldWorker, type JobGiven, type JobMade } from './held-worker.ts';
 import type { Jobs } from './jobs.ts';
-
-/** Rejects a job that was called off. */
-export class CalledOff extends Error {
-  override readonly name = 'CalledOff';
-}
-
-/** What a job is given, without the progress that it reports. */
-export type JobGiven<Name extends keyof Jobs> =
-  Parameters<Jobs[Name]> extends [...infer Given, Progress] ? Given : never;
-
-export type JobMade<Name extends keyof Jobs> = Awaited<ReturnType<Jobs[Name]>>;
 
 /**
  * Runs one job in a worker of its own, so that the page stays free and the job can be stopped at any moment.
@@ -23,17 +12,13 @@ export async function runJob<Name extends keyof Jobs>(
   { progress = () => {}, signal }: { readonly progress?: Progress; readonly signal?: AbortSignal } = {},
 ): Promise<JobMade<Name>> {
   signal?.throwIfAborted();
-  const worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
-  const remote = wrap<Jobs>(worker);
-  const stopped = new Promise<never>((_, reject) => {
-    signal?.addEventListener('abort', () => reject(new CalledOff(name)), { once: true });
-    worker.addEventListener('error', (event) => reject(new Error(event.message)), { once: true });
-  });
+  const worker = new HeldWorker();
+  const stop = () => worker.close();
+  signal?.addEventListener('abort', stop, { once: true });
   try {
-    const job = remote[name] as unknown as (...words: unknown[]) => Promise<JobMade<Name>>;
-    return await Promise.race([job(...given, proxy(progress)), stopped]);
+    return await worker.run(name, given, progress);
   } finally {
-    remote[releaseProxy]();
-    worker.terminate();
+    signal?.removeEventListener('abort', stop);
+    worker.close();
   }
 }

@@ -1,6 +1,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { CalledOff, type JobGiven, type JobMade } from './held-worker.ts';
 import type { Jobs } from './jobs.ts';
-import { CalledOff, type JobGiven, type JobMade, runJob } from './run.ts';
+import { runJob } from './run.ts';
 
 /** A job as a panel sees it: not begun, under way, done, or broken by a fault of our own. */
 export type JobState<Made> =

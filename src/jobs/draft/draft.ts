@@ -12,7 +12,7 @@ import { figuresOf } from '#pattern/recipe/walk.ts';
 import { MOST_PINS } from '../open.ts';
 import type { FigureTrouble, Trouble } from '../trouble.ts';
 import { type FigureSet, withFigures } from './set.ts';
-import type { RecipeSource } from './source.ts';
+import { type RecipeSource, recipeSource } from './source.ts';
 
 /** What drafting made. */
 export interface DraftJob {
@@ -51,6 +51,12 @@ export function draftRecipe(source: RecipeSource, sets: readonly FigureSet[]): R
     width: widthOf(box),
     height: heightOf(box),
   });
+}
+
+/** Drafts what a file of ours holds: a recipe, or a pattern that keeps one. */
+export function draftFile(bytes: Uint8Array): Result<DraftJob, Trouble> {
+  const source = recipeSource(bytes);
+  return source.ok ? draftRecipe(source.value, []) : source;
 }
 
 const drawn = <Trouble>(drafted: Result<Pattern, Trouble>) =>

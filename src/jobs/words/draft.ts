@@ -18,26 +18,29 @@ export function recipeTroubleInWords(trouble: RecipeTrouble): string {
   }
 }
 
+/** What a door calls a figure by: its path, unless it has words of its own for it. */
+export type FigureNamer = (path: string) => string;
+
 /** Which figure of a recipe cannot be met, its limits, and the nearest that works. */
-export function figureTroubleInWords(trouble: FigureTrouble): string {
+export function figureTroubleInWords(trouble: FigureTrouble, nameOf: FigureNamer = visible): string {
   switch (trouble.kind) {
     case 'missing-figure': {
       const { figure, means } = trouble;
-      return `So the recipe needs ${visible(figure)} as well. Set it too, as --set ${visible(figure)}=…${meaning(figure, means)}`;
+      return `So the recipe needs ${visible(figure)} as well. Set it too, as --set ${visible(figure)}=…${meaning(nameOf(figure), means)}`;
     }
     case 'unknown-figure':
       return `This recipe has no figure ${quoted(trouble.figure)}. It has ${listInWords(trouble.figures)}.`;
     case 'bad-figure': {
       const { figure, given, takes, means } = trouble;
-      return `${visible(figure)} cannot be ${quoted(given)}. It takes ${takesInWords(takes)}.${meaning(figure, means)}`;
+      return `${nameOf(figure)} cannot be ${quoted(given)}. It takes ${takesInWords(takes)}.${meaning(nameOf(figure), means)}`;
     }
     case 'recipe-figure':
-      return draftTrouble(trouble);
+      return draftTrouble(trouble, nameOf(trouble.figure));
   }
 }
 
-function draftTrouble(trouble: DraftTrouble & { readonly means: string | null }): string {
-  const { figure, given, unit, least, most, nearest, why, means } = trouble;
+function draftTrouble(trouble: DraftTrouble & { readonly means: string | null }, figure: string): string {
+  const { given, unit, least, most, nearest, why, means } = trouble;
   const said = (value: number) => inUnit(value, unit);
   const limits =
     least !== undefined && most !== undefined
@@ -52,13 +55,13 @@ function draftTrouble(trouble: DraftTrouble & { readonly means: string | null })
   // Some figures have one more choice beyond their limit, such as a whole ring beyond the widest fan.
   const isBeyond = nearest !== undefined && (nearest > (most ?? nearest) || nearest < (least ?? nearest));
   if (isBeyond && limits !== '') {
-    return `The figure ${visible(figure)} cannot be ${said(given)}: ${WHY[why]}.${limits.replace(/\.$/, '')}, or ${said(nearest)}, which is nearest.${meaning(figure, means)}`;
+    return `The figure ${figure} cannot be ${said(given)}: ${WHY[why]}.${limits.replace(/\.$/, '')}, or ${said(nearest)}, which is nearest.${meaning(figure, means)}`;
   }
   const next =
     nearest === undefined
       ? ' Change it or the figures round it.'
       : ` The nearest that works is ${said(nearest)}.`;
-  return `The figure ${visible(figure)} cannot be ${said(given)}: ${WHY[why]}.${limits}${next}${meaning(figure, means)}`;
+  return `The figure ${figure} cannot be ${said(given)}: ${WHY[why]}.${limits}${next}${meaning(figure, means)}`;
 }
 
 const WHY: Readonly<Record<DraftWhy, string>> = {
@@ -81,7 +84,7 @@ const WHY: Readonly<Record<DraftWhy, string>> = {
 };
 
 const meaning = (figure: string, means: string | null): string =>
-  means === null ? '' : ` (${visible(figure)}: ${means.replace(/\.$/, '')}.)`;
+  means === null ? '' : ` (${figure}: ${means.replace(/\.$/, '')}.)`;
 
 const inUnit = (value: number, unit: DraftTrouble['unit']): string =>
   unit === 'mm' ? formatMm(value, 3) : unit === 'degrees' ? `${formatNumber(value, 3)} degrees` : `${value}`;

@@ -84,6 +84,33 @@ export function kindWords(schema: z.core.$ZodType, key: string): readonly string
   });
 }
 
+/** The word by which the kinds of a part are told apart, such as `kind` or `shape`; null where it has one kind only. */
+export function kindKey(schema: z.core.$ZodType): string | null {
+  const { def } = (bare(schema) as z.core.$ZodTypes)._zod;
+  return def.type === 'union' && 'discriminator' in def ? String(def.discriminator) : null;
+}
+
+/** The schemas of all parts that a value has or may have, by their names; null where it is no record. */
+export function shapeOf(
+  schema: z.core.$ZodType,
+  value: unknown,
+): Readonly<Record<string, z.core.$ZodType>> | null {
+  const { def } = (bare(schema) as z.core.$ZodTypes)._zod;
+  if (def.type === 'object') return def.shape;
+  if (def.type !== 'union') return null;
+  const own = def.options.find((option) => isKindOf(option, value) && shapeTakes(option, value));
+  return own ? shapeOf(own, value) : null;
+}
+
+const shapeTakes = (schema: z.core.$ZodType, value: unknown): boolean =>
+  Object.keys(Object(value)).every((key) => partSchema(schema, value, key) !== undefined);
+
+/** The schema of the things in a list; null where it is no list. */
+export function elementOf(schema: z.core.$ZodType): z.core.$ZodType | null {
+  const { def } = (bare(schema) as z.core.$ZodTypes)._zod;
+  return def.type === 'array' ? def.element : null;
+}
+
 /** What a figure takes, from its schema. */
 export function takesOf(schema: z.core.$ZodType): Takes {
   const leaf = bare(schema);
@@ -121,6 +148,12 @@ export function isOptional(schema: z.core.$ZodType): boolean {
   const { def } = (schema as z.core.$ZodTypes)._zod;
   const inner = innerOf(schema);
   return def.type === 'optional' || def.type === 'default' || (inner !== null && isOptional(inner));
+}
+
+/** Whether leaving a part out means something of its own, and not merely the usual figure. */
+export function canBeAbsent(schema: z.core.$ZodType): boolean {
+  const inner = innerOf(schema);
+  return (schema as z.core.$ZodTypes)._zod.def.type === 'optional' || (inner !== null && canBeAbsent(inner));
 }
 
 /** Every schema that a figure's value may fit. */

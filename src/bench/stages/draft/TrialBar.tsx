@@ -1,0 +1,50 @@
+import { Button } from 'react-aria-components';
+import { draftInWords } from '#jobs/words/draft.ts';
+import { Message } from '../../parts/Message.tsx';
+import { LostEdits } from './LostEdits.tsx';
+import { figureInTheWay, trialTroubleInWords } from './trouble-words.ts';
+import type { Trial } from './use-trial.ts';
+
+/** What the tried figures make, or why they make nothing, and the two ways to go on. */
+export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly onKeep: () => void }) {
+  const { isChanged, isBusy, made, trouble } = trial;
+  if (!isChanged && !trouble) return null;
+  const inTheWay = figureInTheWay(trouble);
+  return (
+    <section className="offer trial" aria-label="What you are trying">
+      {isChanged && <h3>Tried, and not kept yet</h3>}
+      {trouble && (
+        <Message kind="trouble">
+          <p>{trialTroubleInWords(trouble)}</p>
+          {inTheWay && inTheWay.nearest !== null && (
+            <Button className="button" onPress={() => trial.set(inTheWay.path, String(inTheWay.nearest))}>
+              Take {inTheWay.nearest}
+            </Button>
+          )}
+        </Message>
+      )}
+      {!trouble && made && (
+        <>
+          {draftInWords({ ...made, lost: [] }).map((line) => (
+            <p key={line}>{line}</p>
+          ))}
+          <LostEdits lost={made.lost} />
+        </>
+      )}
+      <div className="buttons">
+        {isChanged && (
+          <Button
+            className="button main"
+            isDisabled={isBusy || trouble !== null || made === null}
+            onPress={onKeep}
+          >
+            Keep
+          </Button>
+        )}
+        <Button className="button" onPress={trial.leave}>
+          {isChanged ? 'Leave it' : 'Understood'}
+        </Button>
+      </div>
+    </section>
+  );
+}

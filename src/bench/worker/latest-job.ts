@@ -1,0 +1,73 @@
+import { HeldWorker, type JobGiven, type JobMade } from './held-worker.ts';
+import type { Jobs } from './jobs.ts';
+
+/** A wish that has waited this long for the one before is worth a fresh worker, ms. */
+const PATIENCE = 2000;
+
+/**
+ * Does a job again and again while a person changes what it is given: one at a time, and always for the newest wish.
+ * Those in between are passed over.
+ */
+export class LatestJob<Name extends keyof Jobs> {
+  readonly #name: Name;
+  #worker: HeldWorker | null = null;
+  #newest = 0;
+  #begun = 0;
+  #running: Promise<unknown> | null = null;
+
+  constructor(name: Name) {
+    this.#name = name;
+  }
+
+  /** What the job made, or null where a newer wish came or it was called off. */
+  async ask(...given: JobGiven<Name>): Promise<JobMade<Name> | null> {
+    const number = ++this.#newest;
+    while (this.#running) {
+      await this.#idle();
+      if (number !== this.#newest) return null;
+    }
+    this.#begun = performance.now();
+    const worker = this.#worker ?? new HeldWorker();
+    this.#worker = worker;
+    const job = worker.run(this.#name, given);
+    const running = job.then(
+      () => {},
+      () => {},
+    );
+    this.#running = running;
+    try {
+      const made = await job;
+      return number === this.#newest ? made : null;
+    } catch (error) {
+      if (this.#worker === worker) this.#drop();
+      if (number === this.#newest) throw error;
+      return null;
+    } finally {
+      if (this.#running === running) this.#running = null;
+    }
+  }
+
+  /** Forgets every wish, and lets the worker go. */
+  stop(): void {
+    this.#newest++;
+    this.#drop();
+  }
+
+  /** Waits for the job that runs; one that takes too long is called off. */
+  async #idle(): Promise<void> {
+    const rest = Math.max(0, this.#begun + PATIENCE - performance.now());
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    const late = new Promise<'late'>((resolve) => {
+      timer = setTimeout(() => resolve('late'), rest);
+    });
+    const first = await Promise.race([this.#running, late]);
+    clearTimeout(timer);
+    if (first === 'late') this.#drop();
+  }
+
+  #drop(): void {
+    this.#worker?.close();
+    this.#worker = null;
+    this.#running = null;
+  }
+}
