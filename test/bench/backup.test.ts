@@ -136,3 +136,33 @@ test('damaged, foreign and newer files change nothing, and each is told in a sen
   await page.getByText('This is a backup of a whole shelf').waitFor();
   expect(complaints).toEqual([]);
 });
+
+test('how old the backup is, stands on the shelf; the browser is asked to keep everything after the first edit', async () => {
+  const { page, complaints } = await bench.visit();
+  await page.evaluate(() => {
+    navigator.storage.persist = async () => {
+      document.documentElement.dataset.asked = 'yes';
+      return true;
+    };
+    navigator.storage.persisted = async () => document.documentElement.dataset.asked === 'yes';
+  });
+  const asked = () => page.evaluate(() => document.documentElement.dataset.asked ?? 'no');
+  await openFile(page, 'examples/rosehip-edging.json');
+  await toShelf(page);
+  await page.getByText('none was made in this browser yet').waitFor();
+  await page.getByRole('link', { name: 'Settings' }).click();
+  await page.getByText('has not promised to keep your patterns').waitFor();
+  await page.goBack();
+  await page.getByRole('button', { name: /pins$/ }).click();
+  await page.getByText('adds a pin').click();
+  expect(await asked()).toBe('no');
+  await page.locator('canvas.sheet').click({ position: { x: 40, y: 40 } });
+  await expect.poll(asked).toBe('yes');
+  await toShelf(page);
+  await page.getByRole('link', { name: 'Settings' }).click();
+  await page.getByText('This browser has promised to keep your patterns').waitFor();
+  await page.goBack();
+  await backUp(page);
+  await page.getByText('Last backup: today, and nothing has changed since.').waitFor();
+  expect(complaints).toEqual([]);
+});

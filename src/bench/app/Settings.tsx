@@ -1,5 +1,6 @@
 import { Choice } from '../parts/Choice.tsx';
 import { type Preferences, setPreferences, usePreferences } from '../settings/preferences.ts';
+import { Keeping } from './Keeping.tsx';
 
 const TEXT_SIZES = [
   { value: '1', words: 'usual' },
@@ -66,6 +67,7 @@ export function Settings() {
           { value: 'each', words: 'count as two' },
         ]}
       />
+      <Keeping />
     </main>
   );
 }

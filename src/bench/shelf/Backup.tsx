@@ -7,10 +7,12 @@ import { Message, type MessageProps } from '../parts/Message.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { Working } from '../parts/Working.tsx';
 import { shelfSink, shelfSource } from '../store/backup.ts';
+import type { DesignCard } from '../store/database.ts';
 import { listDesigns } from '../store/designs.ts';
-import { noteBackup } from '../store/this-browser.ts';
+import { momentOf, noteBroughtBack, noteThisBrowser } from '../store/this-browser.ts';
 import { useDatabase } from '../store/use-database.ts';
 import { type JobState, useJob } from '../worker/use-job.ts';
+import { BackupReminder } from './BackupReminder.tsx';
 
 interface Told {
   readonly kind: MessageProps['kind'];
@@ -18,7 +20,13 @@ interface Told {
 }
 
 /** Everything on the shelf as one file, and such a file brought back. `onChange` is called after either. */
-export function Backup({ any, onChange }: { any: boolean; onChange: () => void }) {
+export function Backup({
+  cards,
+  onChange,
+}: {
+  readonly cards: readonly DesignCard[];
+  readonly onChange: () => void;
+}) {
   const database = useDatabase();
   const [backingUp, backUp] = useJob('backUp');
   const [bringing, bringBack] = useJob('bringBack');
@@ -27,26 +35,27 @@ export function Backup({ any, onChange }: { any: boolean; onChange: () => void }
   const make = async () => {
     setTold(null);
     const unreadable: string[] = [];
-    const [cards, at] = [await listDesigns(database), Date.now()];
+    const moment = momentOf(await listDesigns(database), Date.now());
     const made = await backUp(proxy(shelfSource(database, (name) => unreadable.push(name))));
     if (!made) return;
     if (!made.ok) return setTold({ kind: 'trouble', sentences: [troubleInWords(made.trouble)] });
     const { file, count } = made.value;
-    const name = `pinlight-backup-${new Date(at).toISOString().slice(0, 10)}.zip`;
+    const name = `pinlight-backup-${new Date().toISOString().slice(0, 10)}.zip`;
     if ((await saveFile(name, file, 'application/zip')) === 'called-off') return;
     const left = [...unreadable, ...made.value.left];
-    await noteBackup(database, cards, at);
+    await noteThisBrowser(database, { backup: moment });
     setTold({ kind: left.length > 0 ? 'caution' : 'good', sentences: packedInWords({ count, left }) });
     onChange();
   };
 
   const bring = async (file: File) => {
     setTold(null);
-    let came = 0;
-    const sink = shelfSink(database, () => came++);
+    const ids: string[] = [];
+    const sink = shelfSink(database, (id) => ids.push(id));
     const made = await bringBack(file, proxy(sink));
+    if (ids.length > 0) await noteBroughtBack(database, ids, Date.now());
     if (!made) {
-      if (came > 0) setTold({ kind: 'caution', sentences: [stoppedInWords(came)] });
+      if (ids.length > 0) setTold({ kind: 'caution', sentences: [stoppedInWords(ids.length)] });
     } else if (made.ok) {
       const whole = made.value.damaged.length + made.value.lostVersions === 0;
       setTold({ kind: whole ? 'good' : 'caution', sentences: restoredInWords(made.value) });
@@ -55,10 +64,10 @@ export function Backup({ any, onChange }: { any: boolean; onChange: () => void }
   };
 
   return (
-    <section className="backup" aria-labelledby="backup-title">
-      <h2 id="backup-title">Backup</h2>
+    <section className="stack" aria-label="Backup">
+      <BackupReminder cards={cards} />
       <div className="buttons">
-        {any && (
+        {cards.length > 0 && (
           <Button className="button" onPress={make}>
             Back up everything
           </Button>

@@ -45,6 +45,7 @@ export function Shelf({ open }: { open: (id: string) => void }) {
           Open the example
         </a>
       </div>
+      <Backup cards={cards} onChange={refresh} />
       {trouble && (
         <Message kind="trouble" onDismiss={() => setTrouble(null)}>
           {trouble}
@@ -75,7 +76,6 @@ export function Shelf({ open }: { open: (id: string) => void }) {
           />
         ))}
       </ul>
-      <Backup any={cards.length > 0} onChange={refresh} />
     </main>
   );
 }

@@ -52,8 +52,8 @@ export function shelfSource(database: Database, onUnreadable: (name: string) => 
   };
 }
 
-/** Where a backup is brought back to; `onPut` is called after each design that came. */
-export function shelfSink(database: Database, onPut: () => void): ShelfSink {
+/** Where a backup is brought back to; `onPut` is called with the id of each design that came. */
+export function shelfSink(database: Database, onPut: (id: string) => void): ShelfSink {
   return {
     async held(id) {
       if (!(await database.get('cards', id))) return null;
@@ -62,7 +62,7 @@ export function shelfSink(database: Database, onPut: () => void): ShelfSink {
     },
     async put(design) {
       await putDesign(database, design);
-      onPut();
+      onPut(design.id);
     },
     async putSettings({ kept, preferences }, ids) {
       await takeSettings(database, kept, ids);

@@ -4,6 +4,7 @@ import type { Database } from './database.ts';
 import { DesignJournal, type Saved } from './design-journal.ts';
 import { readDesign } from './designs.ts';
 import { holdDesign } from './holding.ts';
+import { askForPromiseOnce } from './promise.ts';
 
 /** A design on the bench, with everything that keeps it safe. */
 export interface OpenedWork {
@@ -43,7 +44,13 @@ export async function openWork(database: Database, id: string): Promise<OpenedWo
   }
   const { card, pattern, past, future, pictures } = stored;
   const state = { pattern, past, future, editable: holding.held };
-  journal = new DesignJournal(database, card, state, (now) => saved.set(now));
+  let edited = false;
+  journal = new DesignJournal(database, card, state, (now) => {
+    saved.set(now);
+    if (now.at !== 'saved' || edited) return;
+    edited = true;
+    void askForPromiseOnce(database);
+  });
   design = new OpenDesign(state, journal);
   return {
     id,

@@ -1,35 +1,42 @@
 import { z } from 'zod';
 import type { Database, DesignCard } from './database.ts';
-import { readSetting, THIS_BROWSER, writeSetting } from './settings.ts';
+import { THIS_BROWSER } from './settings.ts';
+
+/** A moment, and the revision of every design at it: a revision goes up with each edit, so none need be counted. */
+const momentSchema = z.object({ at: z.number().nullable(), revisions: z.record(z.string(), z.number()) });
+type Moment = z.output<typeof momentSchema>;
 
 const schema = z.object({
-  backup: z.object({ at: z.number(), revisions: z.record(z.string(), z.number()) }).optional(),
+  /** What is safe in a backup. */
+  backup: momentSchema.optional(),
+  /** Since when the reminder is silent. */
+  hushed: momentSchema.optional(),
+  /** Whether the browser was asked to keep what is stored for good. */
+  asked: z.boolean().optional(),
 });
-type ThisBrowser = z.output<typeof schema>;
+export type ThisBrowser = z.output<typeof schema>;
 
-const read = async (database: Database): Promise<ThisBrowser> =>
-  (await readSetting(database, THIS_BROWSER, schema)) ?? {};
-
-/** When the last backup was made, and how many edits were made since. */
-export interface BackupAge {
-  /** Milliseconds since 1970; null where none was ever made. */
-  readonly at: number | null;
-  readonly edits: number;
+/** What is known of this browser alone; it goes into no backup. */
+export async function readThisBrowser(database: Database): Promise<ThisBrowser> {
+  const read = schema.safeParse(await database.get('settings', THIS_BROWSER));
+  return read.success ? read.data : {};
 }
 
-/** Keeps that a backup of these designs was made. */
-export async function noteBackup(
-  database: Database,
-  cards: readonly DesignCard[],
-  at: number,
-): Promise<void> {
-  const revisions = Object.fromEntries(cards.map(({ id, revision }) => [id, revision]));
-  await writeSetting(database, THIS_BROWSER, { ...(await read(database)), backup: { at, revisions } });
+export async function noteThisBrowser(database: Database, change: ThisBrowser): Promise<void> {
+  await database.put('settings', { ...(await readThisBrowser(database)), ...change }, THIS_BROWSER);
 }
 
-/** A design's revision goes up with each edit, so what was done since a backup need not be counted apart. */
-export async function backupAge(database: Database, cards: readonly DesignCard[]): Promise<BackupAge> {
-  const { backup } = await read(database);
-  const since = ({ id, revision }: DesignCard) => Math.max(0, revision - (backup?.revisions[id] ?? 0));
-  return { at: backup?.at ?? null, edits: cards.reduce((sum, card) => sum + since(card), 0) };
+export const momentOf = (cards: readonly DesignCard[], at: number): Moment => ({
+  at,
+  revisions: Object.fromEntries(cards.map(({ id, revision }) => [id, revision])),
+});
+
+/** Designs that came from a backup are safe in it, and nothing need be said for a while. */
+export async function noteBroughtBack(database: Database, ids: readonly string[], at: number): Promise<void> {
+  const { backup } = await readThisBrowser(database);
+  const revisions = { ...backup?.revisions, ...Object.fromEntries(ids.map((id) => [id, 1])) };
+  await noteThisBrowser(database, {
+    backup: { at: backup?.at ?? null, revisions },
+    hushed: momentOf(await database.getAll('cards'), at),
+  });
 }
