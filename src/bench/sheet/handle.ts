@@ -10,6 +10,8 @@ export interface SheetDress {
   readonly paper?: number;
   /** Whether marks and tints are drawn. */
   readonly markings?: boolean;
+  /** Whether pins are drawn; not where the stage's tool draws them itself. */
+  readonly pins?: boolean;
   /** A pattern to show in place of the open one, such as a preview. */
   readonly instead?: Pattern | null;
 }

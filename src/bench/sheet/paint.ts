@@ -16,6 +16,7 @@ export interface Painting {
   /** How strongly the paper shows, 0 to 1. */
   readonly paperShare: number;
   readonly markings: boolean;
+  readonly pins: boolean;
 }
 
 type Brush = OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D;
@@ -27,7 +28,7 @@ const CHUNK = 400;
  * markings, and the pins on top.
  */
 export function* paint(brush: Brush, painting: Painting, box: Box): Generator<void> {
-  const { scene, camera, view, ratio, paper, paperShare, markings } = painting;
+  const { scene, camera, view, ratio, paper, paperShare, markings, pins } = painting;
   const pixels = camera.scale * ratio;
   const toSheet = () =>
     brush.setTransform(
@@ -65,7 +66,7 @@ export function* paint(brush: Brush, painting: Painting, box: Box): Generator<vo
       }
     }
   }
-  for (const chunk of pinsIn(scene.pattern.pins, box)) {
+  for (const chunk of pinsIn(pins ? scene.pattern.pins : [], box)) {
     paintPins(brush, chunk, pixels);
     yield;
   }

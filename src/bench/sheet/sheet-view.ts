@@ -83,7 +83,13 @@ export class SheetView implements SheetHandle, GestureListener {
     const before = this.#dress;
     this.#dress = dress;
     if ((before.instead ?? null) !== (dress.instead ?? null)) this.#changeScene();
-    if (before.paper !== dress.paper || before.markings !== dress.markings) this.#repaint();
+    if (
+      before.paper !== dress.paper ||
+      before.markings !== dress.markings ||
+      (before.pins ?? true) !== (dress.pins ?? true)
+    ) {
+      this.#repaint();
+    }
   }
 
   readonly redraw = (): void => {
@@ -215,6 +221,7 @@ export class SheetView implements SheetHandle, GestureListener {
       paper: this.#paper,
       paperShare: this.#dress.paper ?? 0,
       markings: this.#dress.markings ?? true,
+      pins: this.#dress.pins ?? true,
     };
   }
 

@@ -4,6 +4,8 @@ import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
 import type { RecipeSource } from '#jobs/draft/source.ts';
 import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
+import type { KnownWords } from '#jobs/true/known.ts';
+import { proposeTrue } from '#jobs/true/propose.ts';
 import type { PrinterProfile } from '#paper/calibrate/profile.ts';
 import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
@@ -26,6 +28,8 @@ export const jobs = {
   // Letters and PDF are large: they are loaded by the jobs that need them alone.
   testSheet: async (paper: PaperSize, printer: PrinterProfile | null, _progress: Progress) =>
     (await import('./make/test-sheet.ts')).testSheetPdf(paper, printer),
+  straighten: (pattern: Pattern, known: KnownWords, progress: Progress) =>
+    proposeTrue(pattern, known, progress),
 };
 
 export type Jobs = typeof jobs;

@@ -1,12 +1,11 @@
+import { readGroundAngle } from '#jobs/true/angle.ts';
 import { badOption } from './bad-option.ts';
 import { lengthIn } from './length.ts';
 
 /** `--angle 52,5`: degrees between 0 and 90. */
 export function angle(text: string): number {
-  const degrees = /^\d+([.,]\d+)?\s*°?$/.test(text.trim())
-    ? Number.parseFloat(text.replace(',', '.'))
-    : Number.NaN;
-  if (!(degrees > 0 && degrees < 90)) {
+  const degrees = readGroundAngle(text);
+  if (degrees === null) {
     badOption(
       '--angle',
       text,

@@ -2,7 +2,7 @@ import { applyAffine } from '#base/geometry/affine.ts';
 import { distance } from '#base/geometry/point.ts';
 import type { Progress } from '#base/progress.ts';
 import { done, failed, type Result } from '#base/result.ts';
-import { type Proposal, proposalParts, roundsOf, straighten } from '#craft/true/index.ts';
+import { type Proposal, proposalParts } from '#craft/true/index.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { rounded, roundedPoint } from '../results/numbers.ts';
 import { type TrueResult, toMissingResult, toStructureResult } from '../results/true.ts';
@@ -10,7 +10,8 @@ import type { TrueTrouble } from '../trouble.ts';
 import { missingInWords } from '../words/true.ts';
 import { applyProposal } from './apply.ts';
 import { type Choice, isTaken, unknownPart } from './choice.ts';
-import { type KnownWords, knownOf } from './known.ts';
+import type { KnownWords } from './known.ts';
+import { proposeTrue } from './propose.ts';
 
 /** A pattern with the chosen parts of a proposal in it, the whole proposal, and its result for machines. */
 export interface Trued {
@@ -26,20 +27,14 @@ export function straightenPattern(
   choice: Choice,
   progress: Progress,
 ): Result<Trued, TrueTrouble> {
-  const truth = knownOf(pattern, known);
-  if (!truth.ok) return truth;
-  const proposal = straighten(pattern.pins, { ...truth.value, rounds: roundsOf(pattern), progress });
+  const proposed = proposeTrue(pattern, known, progress);
+  if (!proposed.ok) return proposed;
+  const { proposal, knownLength } = proposed.value;
   const ids = new Set([...proposal.structures, ...proposalParts(proposal)].map(({ id }) => id));
   const unknown = unknownPart(ids, choice);
   if (unknown !== null) return failed({ kind: 'unknown-part', part: unknown, parts: [...ids] });
-  if (proposal.undistort === null && known.angle !== undefined) return failed({ kind: 'no-ground' });
 
-  const straightened = applyProposal(
-    pattern,
-    proposal,
-    (part) => isTaken(part, choice),
-    truth.value.knownDistance?.length ?? null,
-  );
+  const straightened = applyProposal(pattern, proposal, (part) => isTaken(part, choice), knownLength);
   return done({ pattern: straightened.pattern, proposal, result: resultOf(pattern, proposal, straightened) });
 }
 

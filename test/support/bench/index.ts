@@ -3,6 +3,8 @@ import { afterAll, beforeAll } from 'vitest';
 import { launchChromium } from './browser.ts';
 import { startBench } from './serve.ts';
 
+export { savedPattern } from './saved-pattern.ts';
+
 /** The bench in a browser, for one file of tests. */
 export interface BenchInBrowser {
   /** A page of a browser that has never been here, at the shelf; closed when the file's tests are over. */
