@@ -16,7 +16,8 @@ export interface Painting {
   /** How strongly the paper shows, 0 to 1. */
   readonly paperShare: number;
   readonly markings: boolean;
-  readonly pins: boolean;
+  /** Drawn where nothing is said of them. */
+  readonly pins?: boolean;
 }
 
 type Brush = OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D;
@@ -28,7 +29,7 @@ const CHUNK = 400;
  * markings, and the pins on top.
  */
 export function* paint(brush: Brush, painting: Painting, box: Box): Generator<void> {
-  const { scene, camera, view, ratio, paper, paperShare, markings, pins } = painting;
+  const { scene, camera, view, ratio, paper, paperShare, markings, pins = true } = painting;
   const pixels = camera.scale * ratio;
   const toSheet = () =>
     brush.setTransform(
