@@ -102,7 +102,7 @@ test('a store that a newer Pinlight wrote is left as it is', async () => {
   await page.getByText('last used with a newer Pinlight').waitFor();
 });
 
-test('a damaged pattern is said to be so, and left as it is', async () => {
+test('a damaged pattern is said to be so and left as it is, and its earlier version becomes a pattern of its own', async () => {
   const { page } = await bench.visit();
   await begin(page);
   await addPinAt(page, 0.3);
@@ -123,4 +123,11 @@ test('a damaged pattern is said to be so, and left as it is', async () => {
   );
   await page.reload();
   await page.getByText('is damaged, and was left as it is').waitFor();
+  await page.getByRole('link', { name: 'To the shelf' }).click();
+  await page.getByText('Damaged: open it to see what is left.').waitFor();
+  await page.getByRole('button', { name: /^two\.json, / }).click();
+  await page.getByRole('button', { name: /^Open as of .*, 2 pins$/ }).click();
+  await goTo(page, 'Pins');
+  await pins(page, 2);
+  await page.getByRole('heading', { level: 1, name: 'two.json (earlier version)' }).waitFor();
 });

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { z } from 'zod';
 import example from '../../../examples/rosehip-edging.json?url';
 import { Message } from '../parts/Message.tsx';
-import { createDesign } from '../store/designs.ts';
+import { createDesign, listDesigns } from '../store/designs.ts';
 import { readSetting, writeSetting } from '../store/settings.ts';
 import { useDatabase } from '../store/use-database.ts';
 import { runJob } from '../worker/run.ts';
@@ -18,7 +18,7 @@ export function OpenExample() {
     let wanted = true;
     (async () => {
       const kept = await readSetting(database, SETTING, z.string());
-      if (kept && (await database.get('cards', kept))) return kept;
+      if (kept && (await listDesigns(database)).some(({ id }) => id === kept)) return kept;
       const bytes = new Uint8Array(await (await fetch(example)).arrayBuffer());
       const opened = await runJob('open', [bytes]);
       if (!opened.ok) throw new Error(opened.trouble.kind);

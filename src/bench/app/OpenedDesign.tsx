@@ -3,6 +3,7 @@ import { WorkContext } from '../document/use-design.ts';
 import { Message } from '../parts/Message.tsx';
 import { type OpenedWork, openWork } from '../store/open-work.ts';
 import { useDatabase } from '../store/use-database.ts';
+import { DamagedDesign } from './DamagedDesign.tsx';
 import { Workbench } from './Workbench.tsx';
 
 type Opening =
@@ -52,16 +53,6 @@ export function OpenedDesign({ id, stage }: { id: string; stage: string }) {
         </main>
       );
     case 'damaged':
-      return (
-        <main className="page">
-          <Message kind="trouble">
-            What this browser keeps of this pattern is damaged, and was left as it is. Earlier versions of it
-            may be whole: look for them on the shelf, or open your last saved file.
-          </Message>
-          <a className="button" href="#/">
-            To the shelf
-          </a>
-        </main>
-      );
+      return <DamagedDesign id={id} />;
   }
 }

@@ -1,24 +1,29 @@
-import { useCallback, useEffect, useState } from 'react';
+import { useState } from 'react';
 import { Button, FileTrigger, Input, Label, TextField } from 'react-aria-components';
 import { troubleInWords } from '#jobs/words/trouble.ts';
-import { announce } from '../parts/announce.ts';
 import { Message } from '../parts/Message.tsx';
-import type { DesignCard } from '../store/database.ts';
-import { createDesign, listDesigns, removeDesign, renameDesign } from '../store/designs.ts';
+import { createDesign } from '../store/designs.ts';
 import { useDatabase } from '../store/use-database.ts';
 import { runJob } from '../worker/run.ts';
 import { Backup } from './Backup.tsx';
 import { FromRecipe } from './FromRecipe.tsx';
+import { isSought } from './find.ts';
+import { Removed } from './Removed.tsx';
 import { ShelfItem } from './ShelfItem.tsx';
+import { useCovers } from './use-covers.ts';
+import { useShelf } from './use-shelf.ts';
+import './shelf.css';
+
+const NONE: readonly never[] = [];
 
 /** The shelf: every pattern kept in this browser. */
 export function Shelf({ open }: { open: (id: string) => void }) {
   const database = useDatabase();
-  const [cards, setCards] = useState<readonly DesignCard[]>([]);
+  const shelf = useShelf();
   const [sought, setSought] = useState('');
   const [trouble, setTrouble] = useState<string | null>(null);
-  const refresh = useCallback(() => listDesigns(database).then(setCards), [database]);
-  useEffect(() => void refresh(), [refresh]);
+  const cards = shelf.cards ?? NONE;
+  const drawn = useCovers(cards);
 
   async function take(file: File): Promise<void> {
     const opened = await runJob('open', [new Uint8Array(await file.arrayBuffer())]);
@@ -26,8 +31,11 @@ export function Shelf({ open }: { open: (id: string) => void }) {
     open(await createDesign(database, opened.value, opened.value.pattern.about.name ?? file.name));
   }
 
-  const wanted = sought.trim().toLocaleLowerCase();
-  const shown = cards.filter(({ name }) => name.toLocaleLowerCase().includes(wanted));
+  const shown = cards
+    .map((card) => ({ card, cover: drawn.get(card.id) ?? card.cover }))
+    .filter(({ card: { name }, cover }) =>
+      isSought({ name, ...(cover !== 'damaged' && { maker: cover?.maker, lace: cover?.lace }) }, sought),
+    );
   return (
     <main className="page shelf">
       <div className="row">
@@ -45,34 +53,30 @@ export function Shelf({ open }: { open: (id: string) => void }) {
           Open the example
         </a>
       </div>
-      <Backup cards={cards} onChange={refresh} />
       {trouble && (
         <Message kind="trouble" onDismiss={() => setTrouble(null)}>
           {trouble}
         </Message>
       )}
+      <Backup cards={cards} onChange={shelf.refresh} />
+      <Removed cards={shelf.removed} onUndo={shelf.bringBack} onDismiss={shelf.clearAway} />
       {cards.length > 1 && (
         <TextField className="field" value={sought} onChange={setSought}>
-          <Label>Look for a name</Label>
-          <Input />
+          <Label>Look for a name, a maker or a kind of lace</Label>
+          <Input dir="auto" />
         </TextField>
       )}
-      {cards.length === 0 && <p>The shelf is empty. Open a pattern file, or the example, to begin.</p>}
-      <ul className="places">
-        {shown.map((card) => (
+      {shelf.cards?.length === 0 && <p>The shelf is empty. Open a pattern file, or the example, to begin.</p>}
+      {shown.length === 0 && cards.length > 0 && <p>Nothing on the shelf is called that.</p>}
+      <ul className="shelf-grid">
+        {shown.map(({ card, cover }) => (
           <ShelfItem
             key={card.id}
             card={card}
+            cover={cover}
             onOpen={() => open(card.id)}
-            onRename={async (name) => {
-              await renameDesign(database, card.id, name);
-              await refresh();
-            }}
-            onRemove={async () => {
-              await removeDesign(database, card.id);
-              announce(`${card.name} was removed.`);
-              await refresh();
-            }}
+            onRename={(name) => shelf.rename(card, name)}
+            onRemove={() => shelf.remove(card)}
           />
         ))}
       </ul>

@@ -7,6 +7,7 @@ import { preferencesNow, takePreferences } from '../settings/preferences.ts';
 import type { Database, DesignCard } from './database.ts';
 import { listDesigns, putDesign, readDesign, readPictures } from './designs.ts';
 import { settingsToKeep, takeSettings } from './kept-settings.ts';
+import { clearAway } from './remove.ts';
 import { listVersions, readVersion } from './versions.ts';
 
 type WithBlobs<Design extends PatternWithPictures> = Omit<Design, 'pictures'> & {
@@ -56,6 +57,7 @@ export function shelfSource(database: Database, onUnreadable: (name: string) => 
 export function shelfSink(database: Database, onPut: (id: string) => void): ShelfSink {
   return {
     async held(id) {
+      await clearAway(database, id);
       if (!(await database.get('cards', id))) return null;
       const stored = await readDesign(database, id).catch(() => null);
       return stored ? { pattern: stored.pattern, pictures: stored.pictures } : 'damaged';

@@ -16,8 +16,19 @@ export interface DesignCard {
   /** After which step the kept pattern was taken; it is brought to `done` by the steps between. */
   readonly at: number;
   readonly pins: number;
-  /** Small picture of the pattern, as SVG. */
-  readonly picture?: string;
+  /** May be of an earlier revision. */
+  readonly cover?: Cover;
+  /** When it was taken off the shelf, where it was. */
+  readonly removed?: number;
+}
+
+/** What the shelf shows and finds of a design beside its name, as it was at a revision. */
+export interface Cover {
+  readonly revision: number;
+  /** A small picture of the pattern. */
+  readonly picture: Blob;
+  readonly maker?: string;
+  readonly lace?: string;
 }
 
 /** One earlier state of a design. */

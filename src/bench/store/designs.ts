@@ -30,10 +30,12 @@ export interface IncomingDesign extends Arrival {
   readonly versions: readonly { readonly saved: number; readonly pattern: Pattern }[];
 }
 
-/** All designs, the last changed first. */
+/** All designs on the shelf, the last changed first. */
 export async function listDesigns(database: Database): Promise<DesignCard[]> {
   const cards = await database.getAll('cards');
-  return cards.sort((one, other) => other.changed - one.changed);
+  return cards
+    .filter(({ removed }) => removed === undefined)
+    .sort((one, other) => other.changed - one.changed);
 }
 
 /** Puts a new design on the shelf and gives back its id. */
@@ -113,18 +115,6 @@ export async function renameDesign(database: Database, id: string, name: string)
   const card = await write.store.get(id);
   if (card) await write.store.put({ ...card, name });
   await write.done;
-}
-
-/** Takes a design off the shelf for good. */
-export async function removeDesign(database: Database, id: string): Promise<void> {
-  const write = database.transaction(TABLES, 'readwrite');
-  await Promise.all([
-    write.objectStore('cards').delete(id),
-    ...(['pieces', 'steps', 'pictures', 'versions', 'versionPieces'] as const).map((table) =>
-      write.objectStore(table).delete(under(id)),
-    ),
-    write.done,
-  ]);
 }
 
 /** Every table that a design has records in. */
