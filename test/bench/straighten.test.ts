@@ -87,7 +87,7 @@ test('parts are left, a missing pin is put in and a stray one taken out, by keyb
   await page.keyboard.press('Space');
   const missing = page.getByRole('region', { name: 'Missing pins' });
   await missing.getByRole('button', { name: 'Go through them' }).press('Enter');
-  await missing.getByText(/^Here /).waitFor();
+  await missing.getByText(/^A pin seems to be missing here/).waitFor();
   await missing.getByRole('button', { name: 'Put it in' }).press('Enter');
   await page.getByRole('button', { name: 'Take out all' }).press('Enter');
   await page.getByText(/1 missing pin would be put in; .*taken out/).waitFor();
@@ -141,7 +141,7 @@ test('the slider shows the pins where they were, on their way, and where they wo
   };
   // Close enough that the moves are seen.
   await page
-    .getByRole('button', { name: /pins to move|pin to move/ })
+    .getByRole('button', { name: /to move, the farthest/ })
     .first()
     .click();
   const before = await seen();

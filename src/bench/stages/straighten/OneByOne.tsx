@@ -28,7 +28,7 @@ export function MissingPins({ parts, places, share, ...props }: OneByOneProps) {
       {
         id: part.id,
         at: between(place.from, place.to, share),
-        words: `Here ${missingInWords(part.missing)}. Sure: ${Math.round(part.missing.confidence * 100)} in 100.`,
+        words: `A pin seems to be missing here: ${missingInWords(part.missing)}. Sure: ${Math.round(part.missing.confidence * 100)} in 100.`,
       },
     ];
   });
@@ -112,7 +112,7 @@ function OneByOne({
   const all = items.map(({ id }) => id);
   const chosen = all.filter((id) => ids.has(id)).length;
   return (
-    <section aria-label={title}>
+    <section className="stack" aria-label={title}>
       <h3>{title}</h3>
       <p>
         {countInWords(items.length, one)} {items.length === 1 ? 'is' : 'are'} proposed, {chosen} of them
@@ -131,9 +131,11 @@ function OneByOne({
       </div>
       {item && (
         <div className="offer">
-          <h4>
-            {now + 1} of {items.length}
-          </h4>
+          <p>
+            <strong>
+              {now + 1} of {items.length}
+            </strong>
+          </p>
           <p>
             {item.words} {ids.has(item.id) ? taken : left}
           </p>

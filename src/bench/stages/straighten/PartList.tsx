@@ -58,7 +58,7 @@ export function PartList({
     return places.has(structure.id) ? 'stands true already' : 'its pins are placed by the other parts';
   };
   return (
-    <section aria-label="What was found">
+    <section className="stack" aria-label="What was found">
       <h3>What was found</h3>
       {moves.size > 1 && (
         <div className="buttons">
@@ -89,9 +89,7 @@ export function PartList({
           <li key={structure.id} aria-current={structure.id === chosen || undefined}>
             <Button className="part-words" onPress={() => show(structure)}>
               <strong>{nameOf(structure)}</strong>
-              <span>
-                {countInWords(pinsOfStructure(structure).length, 'pin')}; {wayOf(structure)}
-              </span>
+              <span>{wayOf(structure)}</span>
             </Button>
             {moves.has(structure.id) && (
               <Switch

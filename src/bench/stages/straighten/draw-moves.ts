@@ -67,9 +67,11 @@ export function drawMoves(overlay: Overlay, pins: readonly Pin[], taking: Taking
     const long = camera.scale * longer;
     lines.push([left, top, left + (to.x - from.x) * long, top + (to.y - from.y) * long]);
   }
+  const ring = Math.min(3, Math.max(1, camera.scale * 0.4));
+  const thick = ring < 2 ? 1.5 : 2.5;
   for (const [width, colour] of [
-    [5, '#ffffff'],
-    [2.5, '#c2410c'],
+    [2 * thick, '#ffffff'],
+    [thick, '#c2410c'],
   ] as const) {
     context.lineWidth = width;
     context.strokeStyle = colour;
@@ -77,8 +79,8 @@ export function drawMoves(overlay: Overlay, pins: readonly Pin[], taking: Taking
     for (const [left, top, toLeft, toTop] of lines) {
       context.moveTo(left, top);
       context.lineTo(toLeft, toTop);
-      context.moveTo(left + 3, top);
-      context.arc(left, top, 3, 0, 2 * Math.PI);
+      context.moveTo(left + ring, top);
+      context.arc(left, top, ring, 0, 2 * Math.PI);
     }
     context.stroke();
   }

@@ -9,10 +9,12 @@ const STRAY = '#a3271f';
 
 /** The pins of what is chosen: squares, joined by a line where they stand in a row. */
 export function drawChosen(overlay: Overlay, places: readonly Point[], joined: boolean): void {
-  const { context, place } = overlay;
+  const { context, place, camera } = overlay;
   const box = seen(overlay);
+  // Far away the squares shrink, so that those of neighbours stay apart.
+  const reach = Math.min(7, Math.max(2, camera.scale * 0.9));
   context.strokeStyle = ACCENT;
-  context.lineWidth = 2;
+  context.lineWidth = reach < 4 ? 1.2 : 2;
   context.beginPath();
   if (joined) {
     places.forEach((point, index) => {
@@ -24,7 +26,7 @@ export function drawChosen(overlay: Overlay, places: readonly Point[], joined: b
   for (const point of places) {
     if (!isIn(point, box)) continue;
     const { left, top } = place(point);
-    context.rect(left - 7, top - 7, 14, 14);
+    context.rect(left - reach, top - reach, 2 * reach, 2 * reach);
   }
   context.stroke();
 }
