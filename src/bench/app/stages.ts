@@ -5,6 +5,7 @@ export const stages: readonly Stage[] = [
   { id: 'draft', title: 'Draft', load: () => import('../stages/draft/Panel.tsx') },
   { id: 'pins', title: 'Pins', load: () => import('../stages/pins/Panel.tsx') },
   { id: 'straighten', title: 'Straighten', load: () => import('../stages/straighten/Panel.tsx') },
+  { id: 'mark', title: 'Mark', load: () => import('../stages/mark/Panel.tsx') },
   { id: 'look', title: 'Look over', load: () => import('../stages/look/Panel.tsx') },
   { id: 'make', title: 'Make', load: () => import('../stages/make/Panel.tsx') },
 ];

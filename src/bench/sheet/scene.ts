@@ -4,6 +4,7 @@ import { drawMarking, type MarkingStyle } from '#paper/ink/markings.ts';
 import { areaInk, GIMP_COLOUR } from '#paper/ink/pattern-ink.ts';
 import { allPlaces, type PlaceOf, placesOf } from '#paper/ink/places.ts';
 import { wantedTint } from '#paper/ink/tints.ts';
+import { LEAST_LETTER } from '#paper/type/style.ts';
 import { anchorsOf } from '#pattern/anchors.ts';
 import type { Anchor, Area, Mark, Pattern, Pin } from '#pattern/pattern.ts';
 import { screenLetters } from './screen-letters.ts';
@@ -53,7 +54,6 @@ export function sceneOf(pattern: Pattern, before: Scene | null): Scene {
   const known = new Map(
     [...(before?.areas ?? []), ...(before?.marks ?? [])].map((item) => [item.record, item]),
   );
-  const style = sceneStyle();
   const item = (
     record: Mark | Area,
     anchors: readonly Anchor[],
@@ -65,9 +65,7 @@ export function sceneOf(pattern: Pattern, before: Scene | null): Scene {
     return new SceneItem(record, anchors.map(pinOf), growBox(boxOf(places), airOf(record)), draw);
   };
   const areas = pattern.areas.map((area) => item(area, area.outline, () => inkOfArea(area, placeOf)));
-  const marks = pattern.marks.map((mark) =>
-    item(mark, anchorsOf(mark), () => inkOfMark(mark, placeOf, style)),
-  );
+  const marks = pattern.marks.map((mark) => item(mark, anchorsOf(mark), () => inkOfMark(mark, placeOf)));
   const isGimp = ({ record }: SceneItem) => 'kind' in record && record.kind === 'gimp';
   return { pattern, areas, marks: [...marks.filter(isGimp), ...marks.filter((one) => !isGimp(one))] };
 }
@@ -98,10 +96,11 @@ export const meets = (one: Box, other: Box): boolean =>
 export const USUAL_DOT = 0.6;
 
 /** How far ink may reach beyond the anchors: heads of arrows, the swing of a curve, the length of words. */
-function airOf(record: Mark | Area): number {
+export function airOf(record: Mark | Area): number {
   if (!('kind' in record)) return 1;
-  if (record.kind === 'text') return record.height * (record.text.length + 2);
-  return record.kind === 'line' ? 1 : 12;
+  if (record.kind === 'line') return 1;
+  if (record.kind === 'text') return Math.max(LEAST_LETTER, record.height) * (record.text.length + 2);
+  return 12 + (record.kind === 'arrow' ? LEAST_LETTER * (record.label?.length ?? 0) : 0);
 }
 
 function inkOfArea(area: Area, placeOf: PlaceOf): readonly InkMark[] {
@@ -109,8 +108,9 @@ function inkOfArea(area: Area, placeOf: PlaceOf): readonly InkMark[] {
   return corners ? areaInk(corners, wantedTint(area)) : [];
 }
 
-function inkOfMark(mark: Mark, placeOf: PlaceOf, style: MarkingStyle): readonly InkMark[] {
-  const drawn = drawMarking(mark, placeOf, style);
+/** All ink of a mark as the sheet shows it. */
+export function inkOfMark(mark: Mark, placeOf: PlaceOf): readonly InkMark[] {
+  const drawn = drawMarking(mark, placeOf, sceneStyle());
   return drawn ? [...drawn.ink, ...drawn.words] : [];
 }
 

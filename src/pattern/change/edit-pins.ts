@@ -2,14 +2,13 @@ import type { Point } from '#base/geometry/point.ts';
 import type { Pattern, Pin } from '../pattern.ts';
 import { pinsById } from '../pins.ts';
 import type { Change } from './change.ts';
+import { freshIds } from './fresh-ids.ts';
 import { byId } from './join.ts';
 
 /** The change that puts a pin where a person wants it, after all others, and the id that it gets. */
 export function addPin(pattern: Pattern, { x, y }: Point): { readonly change: Change; readonly id: string } {
-  const taken = new Set(pattern.pins.map(({ id }) => id));
-  let number = pattern.pins.length + 1;
-  while (taken.has(`p${number}`)) number++;
-  const record: Pin = { id: `p${number}`, x, y };
+  const [id] = freshIds(pattern.pins, 'p', 1);
+  const record: Pin = { id: id!, x, y };
   const added = [{ index: pattern.pins.length, record }];
   return { change: { pins: { added, updated: [], removed: [] } }, id: record.id };
 }

@@ -1,6 +1,7 @@
 import { type Box, boxHolds, growBox } from '#base/geometry/box.ts';
-import { distance, dot, type Point, subtract } from '#base/geometry/point.ts';
+import { distance, type Point } from '#base/geometry/point.ts';
 import { PointIndex } from '#base/geometry/point-index.ts';
+import { distanceToStep } from '#base/geometry/segment.ts';
 import type { Shape } from './shape.ts';
 
 /** Asks where places lie by an outline. Cost of a question does not grow with the outline's length. */
@@ -63,11 +64,4 @@ function crossingsAt(chain: readonly Point[], y: number): number[] {
     if (from.y > y === to.y > y) return [];
     return from.x + ((y - from.y) / (to.y - from.y)) * (to.x - from.x);
   });
-}
-
-export function distanceToStep(place: Point, from: Point, to: Point): number {
-  const step = subtract(to, from);
-  const size = dot(step, step);
-  const t = size === 0 ? 0 : Math.min(1, Math.max(0, dot(subtract(place, from), step) / size));
-  return distance(place, { x: from.x + t * step.x, y: from.y + t * step.y });
 }

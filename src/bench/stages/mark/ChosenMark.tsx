@@ -1,0 +1,116 @@
+import { Button } from 'react-aria-components';
+import type { Mark } from '#pattern/pattern.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { LengthField } from '../../parts/LengthField.tsx';
+import { WordsField } from '../../parts/WordsField.tsx';
+import type { Marking } from './marking.ts';
+import { refuseNumber } from './number.ts';
+import { markNames } from './wishes.ts';
+
+/** The chosen marking: what can be changed about one of its kind, and removing it. */
+export function ChosenMark({ marking, mark }: { readonly marking: Marking; readonly mark: Mark }) {
+  return (
+    <section className="offer" aria-label="The chosen marking" key={mark.id}>
+      <h3>Chosen: {markNames[mark.kind].toLowerCase()}</h3>
+      <Figures mark={mark} onChange={(changed, words) => marking.change(changed, words)} />
+      <Button className="button danger" onPress={() => marking.remove(mark.id)}>
+        Remove this marking
+      </Button>
+    </section>
+  );
+}
+
+function Figures({
+  mark,
+  onChange,
+}: {
+  readonly mark: Mark;
+  readonly onChange: (mark: Mark, words: string) => void;
+}) {
+  switch (mark.kind) {
+    case 'line':
+    case 'plait':
+      return null;
+    case 'gimp':
+      return (
+        <>
+          <LengthField
+            label="Its thickness"
+            value={mark.width ?? null}
+            onChange={(width) => onChange({ ...mark, width }, 'Changed the thickness of a gimp')}
+          />
+          <Choice
+            label="Its ends"
+            value={mark.closed ? 'joined' : 'open'}
+            onChange={(ends) =>
+              onChange({ ...mark, closed: ends === 'joined' }, 'Changed the ends of a gimp')
+            }
+            choices={[
+              { value: 'open', words: 'are open' },
+              { value: 'joined', words: 'are joined to a ring' },
+            ]}
+          />
+        </>
+      );
+    case 'picot':
+      return (
+        <Choice
+          label="Its loop lies"
+          value={mark.side ?? 'left'}
+          onChange={(side) => onChange({ ...mark, side }, 'Turned a picot')}
+          choices={[
+            { value: 'left', words: 'left of the pin' },
+            { value: 'right', words: 'right of the pin' },
+          ]}
+        />
+      );
+    case 'arrow':
+      return (
+        <>
+          <WordsField
+            label="Words at its tail"
+            help="such as 2 pairs; may stay empty"
+            value={mark.label ?? ''}
+            onChange={(label) => onChange(labelled(mark, label), 'Changed the words of an arrow')}
+          />
+          <Button
+            className="button"
+            onPress={() => onChange({ ...mark, from: mark.to, to: mark.from }, 'Turned an arrow round')}
+          >
+            Turn it round
+          </Button>
+        </>
+      );
+    case 'number':
+      return (
+        <WordsField
+          label="The number"
+          value={`${mark.value}`}
+          numeric
+          refuse={refuseNumber}
+          onChange={(typed) => onChange({ ...mark, value: Number(typed) }, 'Changed a number')}
+        />
+      );
+    case 'text':
+      return (
+        <>
+          <WordsField
+            label="The words"
+            value={mark.text}
+            refuse={(words) => (words ? null : 'Type some words, or remove the marking.')}
+            onChange={(text) => onChange({ ...mark, text }, 'Changed words')}
+          />
+          <LengthField
+            label="Height of the letters"
+            value={mark.height}
+            onChange={(height) => onChange({ ...mark, height }, 'Changed the height of words')}
+          />
+        </>
+      );
+  }
+}
+
+type Arrow = Extract<Mark, { kind: 'arrow' }>;
+
+const labelled = ({ label: _label, ...arrow }: Arrow, label: string): Arrow =>
+  label ? { ...arrow, label } : arrow;

@@ -1,0 +1,75 @@
+import './mark.css';
+import { useEffect, useMemo, useState } from 'react';
+import { boxOf, growBox } from '#base/geometry/box.ts';
+import { allPlaces, placesOf } from '#paper/ink/places.ts';
+import { anchorsOf } from '#pattern/anchors.ts';
+import type { Mark } from '#pattern/pattern.ts';
+import { usePattern, useWork } from '../../document/use-design.ts';
+import { Choice } from '../../parts/Choice.tsx';
+import { Message } from '../../parts/Message.tsx';
+import { ShareSlider } from '../../parts/ShareSlider.tsx';
+import { useSheet } from '../../sheet/handle.ts';
+import { useTool } from '../../sheet/use-tool.ts';
+import { useWatched } from '../../watched/use-watched.ts';
+import { ChosenMark } from './ChosenMark.tsx';
+import { GrowingMark } from './GrowingMark.tsx';
+import { MarkTable } from './MarkTable.tsx';
+import { MarkTool } from './mark-tool.ts';
+import { Marking } from './marking.ts';
+import { ways, wishes } from './wishes.ts';
+
+/** Mark: lines, gimps, plaits and signs drawn between and beside the pins. */
+export function Panel() {
+  const { design } = useWork();
+  const pattern = usePattern();
+  const sheet = useSheet();
+  const marking = useMemo(() => new Marking(design), [design]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: one tool for as long as the panel is open, told of the pattern below.
+  const tool = useMemo(() => new MarkTool(marking, pattern), [marking]);
+  const state = useWatched(marking.watched);
+  const [paper, setPaper] = useState(0.4);
+  useTool(tool);
+  useEffect(() => {
+    marking.settle(pattern);
+    tool.update(pattern);
+  }, [marking, tool, pattern]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: drawn anew whenever either changes.
+  useEffect(() => sheet.redraw(), [sheet, pattern, state]);
+  useEffect(() => {
+    sheet.setDress({ paper });
+    return () => sheet.setDress({});
+  }, [sheet, paper]);
+
+  const placeOf = useMemo(() => placesOf(pattern), [pattern]);
+  const zoomTo = (mark: Mark) => {
+    const places = allPlaces(anchorsOf(mark), placeOf);
+    if (places) sheet.zoomTo(growBox(boxOf(places), 8));
+  };
+  const chosen = pattern.marks.find(({ id }) => id === state.chosen);
+  return (
+    <>
+      <div className="wishes">
+        <Choice
+          label="A touch of the sheet"
+          value={state.wish}
+          onChange={(wish) => marking.wish(wish)}
+          choices={wishes}
+        />
+      </div>
+      <p>{ways[state.wish]}</p>
+      {state.refusal && <Message kind="note">{state.refusal}</Message>}
+      <GrowingMark marking={marking} state={state} />
+      {chosen && <ChosenMark key={chosen.id} marking={marking} mark={chosen} />}
+      {pattern.paper && <ShareSlider label="Paper under the markings" value={paper} onChange={setPaper} />}
+      <MarkTable
+        marks={pattern.marks}
+        placeOf={placeOf}
+        chosen={state.chosen}
+        onChoose={(mark) => {
+          marking.choose(mark.id);
+          zoomTo(mark);
+        }}
+      />
+    </>
+  );
+}

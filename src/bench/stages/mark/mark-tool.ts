@@ -1,0 +1,107 @@
+import type { Point } from '#base/geometry/point.ts';
+import { coursesOf } from '#paper/drawing/distance.ts';
+import { type PlaceOf, placesOf } from '#paper/ink/places.ts';
+import type { Anchor, Pattern } from '#pattern/pattern.ts';
+import { inkOfMark } from '../../sheet/scene.ts';
+import type { Overlay, SheetTool, SheetTouch } from '../../sheet/tool.ts';
+import { marksOf } from './course.ts';
+import type { Marking } from './marking.ts';
+import { isCourse } from './wishes.ts';
+
+const ACCENT = '#1c5d5a';
+
+/** The sheet while markings are made: the one that grows, and the chosen one. */
+export class MarkTool implements SheetTool {
+  readonly #marking: Marking;
+  #pattern: Pattern;
+  #placeOf: PlaceOf;
+
+  constructor(marking: Marking, pattern: Pattern) {
+    this.#marking = marking;
+    this.#pattern = pattern;
+    this.#placeOf = placesOf(pattern);
+  }
+
+  update(pattern: Pattern): void {
+    if (pattern === this.#pattern) return;
+    this.#pattern = pattern;
+    this.#placeOf = placesOf(pattern);
+  }
+
+  tap(touch: SheetTouch): void {
+    this.#marking.tap(touch);
+  }
+
+  /** Escape gives up what grows, Backspace takes its last pin back, Delete removes what is chosen. */
+  key({ key }: KeyboardEvent): boolean {
+    const { path, chosen } = this.#marking.watched.get();
+    if (key === 'Escape' && (path.length > 0 || chosen)) {
+      if (path.length > 0) this.#marking.leave();
+      else this.#marking.choose(null);
+      return true;
+    }
+    if (key === 'Backspace' && path.length > 0) {
+      this.#marking.takeBack();
+      return true;
+    }
+    if (key !== 'Delete' || chosen === null) return false;
+    this.#marking.remove(chosen);
+    return true;
+  }
+
+  draw(overlay: Overlay): void {
+    const { wish, path, chosen, width } = this.#marking.watched.get();
+    const placeOf = this.#placeOf;
+    const ring = (anchor: Anchor, radius: number) => {
+      const place = placeOf(anchor);
+      if (place) circle(overlay, place, radius);
+    };
+    const mark = chosen === null ? undefined : this.#pattern.marks.find(({ id }) => id === chosen);
+    if (mark) {
+      for (const ink of inkOfMark(mark, placeOf)) light(overlay, coursesOf(ink));
+    }
+    if (isCourse(wish) && path.length > 1) {
+      const growing = marksOf(wish, path, { joined: false, width });
+      for (const each of growing) {
+        for (const ink of inkOfMark({ ...each, id: '' }, placeOf)) light(overlay, coursesOf(ink));
+      }
+    }
+    path.forEach((anchor, at) => {
+      ring(anchor, at === path.length - 1 ? 13 : 8);
+    });
+  }
+}
+
+function circle({ context, place }: Overlay, at: Point, radius: number): void {
+  const { left, top } = place(at);
+  context.lineWidth = 3;
+  context.strokeStyle = ACCENT;
+  context.beginPath();
+  context.arc(left, top, radius, 0, 2 * Math.PI);
+  context.stroke();
+}
+
+/** A broad band along where a marking runs, through which it is still seen. */
+function light({ context, place }: Overlay, courses: readonly (readonly Point[])[]): void {
+  context.save();
+  context.lineCap = 'round';
+  context.lineJoin = 'round';
+  context.strokeStyle = ACCENT;
+  for (const [width, alpha] of [
+    [12, 0.3],
+    [3, 0.9],
+  ] as const) {
+    context.globalAlpha = alpha;
+    context.lineWidth = width;
+    context.beginPath();
+    for (const course of courses) {
+      course.forEach((point, at) => {
+        const { left, top } = place(point);
+        if (at === 0) context.moveTo(left, top);
+        else context.lineTo(left, top);
+      });
+    }
+    context.stroke();
+  }
+  context.restore();
+}
