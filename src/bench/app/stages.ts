@@ -2,6 +2,7 @@ import type { Stage } from '../stages/stage.ts';
 
 /** The stages in the order of the work. */
 export const stages: readonly Stage[] = [
+  { id: 'paper', title: 'Paper', load: () => import('../stages/paper/Panel.tsx') },
   { id: 'draft', title: 'Draft', load: () => import('../stages/draft/Panel.tsx') },
   { id: 'pins', title: 'Pins', load: () => import('../stages/pins/Panel.tsx') },
   { id: 'straighten', title: 'Straighten', load: () => import('../stages/straighten/Panel.tsx') },

@@ -4,6 +4,7 @@ import { useDesignState, useWork } from '../document/use-design.ts';
 import { PenOnly } from './PenOnly.tsx';
 import { PaperUnder } from './paper-under.ts';
 import { SheetView } from './sheet-view.ts';
+import { usePaperPicture } from './use-paper-picture.ts';
 
 /** The sheet in the middle of the bench, with the buttons that move it. */
 export function Sheet({ onReady }: { onReady: (view: SheetView | null) => void }) {
@@ -23,26 +24,10 @@ export function Sheet({ onReady }: { onReady: (view: SheetView | null) => void }
   }, [design, onReady]);
   useEffect(() => view?.setPattern(pattern), [view, pattern]);
   const { paper } = pattern;
-  const file = paper && pictures.get(paper.entry);
+  const picture = usePaperPicture(paper && pictures.get(paper.entry), paper);
   useEffect(() => {
-    if (!view || !paper || !file) return;
-    let opened: PaperUnder | null = null;
-    let wanted = true;
-    // Where the browser cannot read the picture the pins are shown without it.
-    PaperUnder.open(file, paper).then(
-      (under) => {
-        if (!wanted) return under.close();
-        opened = under;
-        view.setPaper(under);
-      },
-      () => {},
-    );
-    return () => {
-      wanted = false;
-      view.setPaper(null);
-      opened?.close();
-    };
-  }, [view, paper, file]);
+    view?.setPaper(paper && picture ? new PaperUnder(picture, paper) : null);
+  }, [view, paper, picture]);
   return (
     <>
       <div className="sheet-frame" role="application" aria-label="The pattern" aria-describedby="sheet-keys">

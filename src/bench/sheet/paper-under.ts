@@ -14,17 +14,14 @@ export class PaperUnder {
   }
 
   /** Decodes a picture file. Rejects where the browser cannot read it. */
-  static async open(file: Blob, paper: PaperPicture): Promise<PaperUnder> {
-    const share = Math.min(1, MOST_SIDE / Math.max(paper.width, paper.height));
-    const resize =
-      share < 1
-        ? { resizeWidth: Math.round(paper.width * share), resizeHeight: Math.round(paper.height * share) }
-        : {};
-    return new PaperUnder(await createImageBitmap(file, resize), paper);
+  static async open(file: Blob, paper: PaperPicture, mostSide?: number): Promise<PaperUnder> {
+    return new PaperUnder(await decodePaper(file, paper, mostSide), paper);
   }
 
   /** Draws it with a brush whose unit is the pattern's. The brush's map is left changed. */
   draw(brush: OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D): void {
+    // Put away meanwhile: another is on its way.
+    if (this.#picture.width === 0) return;
     const { toPattern, width, height } = this.#paper;
     brush.transform(toPattern.a, toPattern.b, toPattern.c, toPattern.d, toPattern.e, toPattern.f);
     brush.imageSmoothingEnabled = true;
@@ -36,4 +33,18 @@ export class PaperUnder {
   close(): void {
     this.#picture.close();
   }
+}
+
+/** A picture file of that size, decoded beside the page and no larger than it is shown. */
+export function decodePaper(
+  file: Blob,
+  { width, height }: Pick<PaperPicture, 'width' | 'height'>,
+  mostSide = MOST_SIDE,
+): Promise<ImageBitmap> {
+  const share = Math.min(1, mostSide / Math.max(width, height));
+  if (share === 1) return createImageBitmap(file);
+  return createImageBitmap(file, {
+    resizeWidth: Math.max(1, Math.round(width * share)),
+    resizeHeight: Math.max(1, Math.round(height * share)),
+  });
 }

@@ -1,7 +1,6 @@
 import type { Box } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { boxOfPattern } from '#pattern/pins.ts';
 import { BaseLayer } from './base-layer.ts';
 import { type Camera, cameraOn, panBy, type ScreenPoint, toPattern, toScreen, zoomAt } from './camera.ts';
 import { type GestureListener, Gestures, type PointerKind } from './gestures.ts';
@@ -11,6 +10,7 @@ import type { Painting } from './paint.ts';
 import type { PaperUnder } from './paper-under.ts';
 import { differenceBox, type Scene, sceneOf } from './scene.ts';
 import type { SheetTool, SheetTouch } from './tool.ts';
+import { wholeSheet } from './whole-sheet.ts';
 
 /** Things within this many CSS pixels of a touch are touched: a target of 44 px. */
 const TOUCH_REACH = 22;
@@ -64,6 +64,8 @@ export class SheetView implements SheetHandle, GestureListener {
 
   setPattern(pattern: Pattern): void {
     if (pattern === this.#pattern) return;
+    // Pixels that became millimetres lie elsewhere: what was seen is seen no more.
+    if (pattern.unit !== this.#pattern.unit) this.#camera = null;
     this.#pattern = pattern;
     this.#changeScene();
   }
@@ -106,7 +108,7 @@ export class SheetView implements SheetHandle, GestureListener {
   }
 
   showWhole(): void {
-    this.zoomTo(boxOfPattern(this.#dress.instead ?? this.#pattern));
+    this.zoomTo(wholeSheet(this.#dress.instead ?? this.#pattern));
   }
 
   zoomBy(factor: number): void {
@@ -188,7 +190,7 @@ export class SheetView implements SheetHandle, GestureListener {
   readonly #view = () => ({ width: this.#canvas.clientWidth, height: this.#canvas.clientHeight });
 
   #cameraNow(): Camera {
-    this.#camera ??= cameraOn(boxOfPattern(this.#pattern), this.#view());
+    this.#camera ??= cameraOn(wholeSheet(this.#pattern), this.#view());
     return this.#camera;
   }
 

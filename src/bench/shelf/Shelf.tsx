@@ -1,16 +1,14 @@
 import { useState } from 'react';
 import { Button, FileTrigger, Input, Label, TextField } from 'react-aria-components';
-import { troubleInWords } from '#jobs/words/trouble.ts';
-import { Message } from '../parts/Message.tsx';
-import { createDesign } from '../store/designs.ts';
-import { useDatabase } from '../store/use-database.ts';
-import { runJob } from '../worker/run.ts';
 import { Backup } from './Backup.tsx';
+import { FromPaper } from './FromPaper.tsx';
 import { FromRecipe } from './FromRecipe.tsx';
 import { isSought } from './find.ts';
 import { Removed } from './Removed.tsx';
 import { ShelfItem } from './ShelfItem.tsx';
+import { useArrival } from './use-arrival.tsx';
 import { useCovers } from './use-covers.ts';
+import { useDrop } from './use-drop.ts';
 import { useShelf } from './use-shelf.ts';
 import './shelf.css';
 
@@ -18,18 +16,12 @@ const NONE: readonly never[] = [];
 
 /** The shelf: every pattern kept in this browser. */
 export function Shelf({ open }: { open: (id: string) => void }) {
-  const database = useDatabase();
   const shelf = useShelf();
   const [sought, setSought] = useState('');
-  const [trouble, setTrouble] = useState<string | null>(null);
+  const { take, refuse, shown: arriving } = useArrival(open);
+  useDrop(take, refuse);
   const cards = shelf.cards ?? NONE;
   const drawn = useCovers(cards);
-
-  async function take(file: File): Promise<void> {
-    const opened = await runJob('open', [new Uint8Array(await file.arrayBuffer())]);
-    if (!opened.ok) return setTrouble(troubleInWords(opened.trouble));
-    open(await createDesign(database, opened.value, opened.value.pattern.about.name ?? file.name));
-  }
 
   const shown = cards
     .map((card) => ({ card, cover: drawn.get(card.id) ?? card.cover }))
@@ -45,19 +37,16 @@ export function Shelf({ open }: { open: (id: string) => void }) {
         </a>
       </div>
       <div className="row">
-        <FileTrigger onSelect={(files) => files?.[0] && void take(files[0])}>
+        <FileTrigger onSelect={(files) => files?.[0] && take(files[0])}>
           <Button className="button main">Open a file</Button>
         </FileTrigger>
+        <FromPaper take={take} />
         <FromRecipe />
         <a className="button" href="#/example">
           Open the example
         </a>
       </div>
-      {trouble && (
-        <Message kind="trouble" onDismiss={() => setTrouble(null)}>
-          {trouble}
-        </Message>
-      )}
+      {arriving}
       <Backup cards={cards} onChange={shelf.refresh} />
       <Removed cards={shelf.removed} onUndo={shelf.bringBack} onDismiss={shelf.clearAway} />
       {cards.length > 1 && (

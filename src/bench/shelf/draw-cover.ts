@@ -1,9 +1,9 @@
 import { type Box, heightOf, widthOf } from '#base/geometry/box.ts';
-import { boxOfPattern } from '#pattern/pins.ts';
 import { cameraOn } from '../sheet/camera.ts';
 import { paint } from '../sheet/paint.ts';
 import { PaperUnder } from '../sheet/paper-under.ts';
 import { sceneOf } from '../sheet/scene.ts';
+import { wholeSheet } from '../sheet/whole-sheet.ts';
 import type { Cover } from '../store/database.ts';
 import type { StoredDesign } from '../store/designs.ts';
 
@@ -23,8 +23,10 @@ export async function drawCover({ card, pattern, pictures }: StoredDesign): Prom
   const brush = canvas.getContext('2d', { alpha: false, willReadFrequently: true })!;
   const file = pattern.paper && pattern.pins.length === 0 ? pictures.get(pattern.paper.entry) : undefined;
   // The paper is shown only where there is nothing else: with pins on it, it would be a grey blot.
-  const paper = file ? await PaperUnder.open(file, pattern.paper!).catch(() => null) : null;
-  const box = beginningOf(boxOfPattern(pattern));
+  const paper = file
+    ? await PaperUnder.open(file, pattern.paper!, VIEW.width * RATIO).catch(() => null)
+    : null;
+  const box = beginningOf(wholeSheet(pattern));
   const painting = {
     ...{ scene: sceneOf(pattern, null), camera: cameraOn(box, VIEW), view: VIEW, ratio: RATIO },
     ...{ paper, paperShare: 1, markings: true },

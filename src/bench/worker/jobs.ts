@@ -11,6 +11,7 @@ import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { backUp, bringBack } from './backup-jobs.ts';
 import { bytesOf } from './bytes.ts';
+import { paper, paperScale, trace } from './paper-jobs.ts';
 
 /**
  * The heavy jobs, as they run beside the page. Each takes plain values, and last of all a `Progress`, and gives plain
@@ -24,6 +25,9 @@ export const jobs = {
   bringBack,
   draft: (source: RecipeSource, _progress: Progress) => draftRecipe(source, []),
   draftFile: (bytes: Uint8Array, _progress: Progress) => draftFile(bytes),
+  paper,
+  paperScale,
+  trace,
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
   // Letters and PDF are large: they are loaded by the jobs that need them alone.
   testSheet: async (paper: PaperSize, printer: PrinterProfile | null, _progress: Progress) =>

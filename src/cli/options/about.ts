@@ -1,8 +1,6 @@
-import { basename } from 'node:path';
 import type { Command } from 'commander';
 import { MAX_LINE_LENGTH } from '#pattern/file/limits.ts';
 import type { About, Pattern } from '#pattern/pattern.ts';
-import { STANDARD } from '../files/read.ts';
 import { badOption } from './bad-option.ts';
 
 /** The flags that say whose pattern it is; all of it is printed on every sheet. */
@@ -30,13 +28,4 @@ export function saidOf(pattern: Pattern, { name, maker, source, permission, lace
   return given.length === 0
     ? pattern
     : { ...pattern, about: { ...pattern.about, ...Object.fromEntries(given) } };
-}
-
-/** What a picture's file is called, as a name for its pattern: 'spring-edging_2.jpg' is "spring edging 2". */
-export function nameFromFile(file: string): string | undefined {
-  const words = basename(file)
-    .replace(/\.[^.]{1,5}$/, '')
-    .replace(/[-_\s]+/g, ' ')
-    .trim();
-  return file === STANDARD || words === '' ? undefined : words.slice(0, MAX_LINE_LENGTH);
 }

@@ -1,9 +1,10 @@
+import { nameFromFile } from '#jobs/picture/name.ts';
 import { resultText } from '#jobs/results/text.ts';
 import { tracePicture } from '#jobs/trace/trace.ts';
 import { patternBytes } from '../files/pattern.ts';
 import { readInput } from '../files/read.ts';
 import { writeStandard, writeWhole } from '../files/write.ts';
-import { type AboutFlags, addAboutOptions, nameFromFile, saidOf } from '../options/about.ts';
+import { type AboutFlags, addAboutOptions, saidOf } from '../options/about.ts';
 import { outputOf } from '../options/needed.ts';
 import { addScaleOptions, type ScaleFlags, scaleGiven } from '../options/scale.ts';
 import { EXIT } from '../outcome/exit.ts';

@@ -5,10 +5,17 @@ import type { Scale } from '#pattern/pattern.ts';
 import type { FileScale } from '../picture/picture.ts';
 import type { ScaleTrouble } from '../trouble.ts';
 
-/** The scale as a person gives it: dots an inch, or the true distance (mm) of two places in the picture. */
+/**
+ * The scale as a person gives it: dots an inch, or the true distance (mm) of two places in the picture; or as the pattern
+ * on it knows it already.
+ */
 export type ScaleGiven =
   | { readonly kind: 'dpi'; readonly dpi: number }
+  | { readonly kind: 'known'; readonly scale: KnownScale }
   | { readonly kind: 'span'; readonly from: PixelPoint; readonly to: PixelPoint; readonly length: number };
+
+/** A scale that says how large a dot of the picture is. */
+export type KnownScale = Extract<Scale, { readonly dpi: number }>;
 
 /** A scale outside this range of dots an inch is a slip of the hand: a phone far off, a microscope near by. */
 const COARSEST = 20;
@@ -22,6 +29,7 @@ const SHORTEST_SPAN = 100;
  * measured counts for nothing.
  */
 export function chooseScale(file: FileScale, given: ScaleGiven | null): Result<Scale, ScaleTrouble> {
+  if (given?.kind === 'known') return sensible(given.scale);
   if (given?.kind === 'dpi') return sensible({ from: 'given', dpi: given.dpi });
   if (given?.kind === 'span') {
     const pixels = Math.hypot(given.to.column - given.from.column, given.to.row - given.from.row);
@@ -39,7 +47,7 @@ export function chooseScale(file: FileScale, given: ScaleGiven | null): Result<S
   }
 }
 
-const sensible = (scale: Scale & { readonly dpi: number }): Result<Scale, ScaleTrouble> =>
+const sensible = (scale: KnownScale): Result<KnownScale, ScaleTrouble> =>
   scale.dpi >= COARSEST && scale.dpi <= FINEST
     ? done(scale)
     : failed({ kind: 'absurd-scale', dpi: scale.dpi });

@@ -1,20 +1,18 @@
-import { scaling } from '#base/geometry/affine.ts';
 import type { Progress } from '#base/progress.ts';
 import { done, type Result } from '#base/result.ts';
-import { mmPerPixel } from '#base/units/length.ts';
 import { findGimps, type TracedGimp } from '#craft/trace/gimps.ts';
 import { findHoles, type TracedHoles } from '#craft/trace/holes.ts';
 import type { PinLine } from '#craft/trace/lines/line.ts';
 import { findLines } from '#craft/trace/lines.ts';
 import type { PatternWithPictures } from '#pattern/container/container.ts';
-import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern, Pin, Scale } from '#pattern/pattern.ts';
-import { emptyPattern } from '#pattern/pins.ts';
 import type { PictureIn } from '../picture/picture.ts';
 import { type TraceResult, toTraceResult } from '../results/trace.ts';
 import type { ScaleTrouble } from '../trouble.ts';
+import { COMMAND, type Door } from '../words/door.ts';
 import { traceNotesInWords } from '../words/trace.ts';
 import { marksOf } from './marks.ts';
+import { dotSize, patternOnPaper } from './paper.ts';
 import { chooseScale, type ScaleGiven } from './scale.ts';
 
 /** A pattern found on a picture, with that picture, its result for machines and what to know about it, in words. */
@@ -31,6 +29,7 @@ export function tracePicture(
   picture: PictureIn,
   given: ScaleGiven | null,
   progress: Progress,
+  door: Door = COMMAND,
 ): Result<Traced, ScaleTrouble> {
   const chosen = chooseScale(picture.scale, given);
   if (!chosen.ok) return chosen;
@@ -39,7 +38,7 @@ export function tracePicture(
   const lines = findLines(picture, found.holes);
   const gimps = findGimps(picture, found.holes);
   const pattern = patternOf(picture, scale, found, lines, gimps);
-  const notes = traceNotesInWords(picture, scale, found);
+  const notes = traceNotesInWords(picture, scale, found, door);
   return done({
     pattern,
     pictures: new Map([[picture.file.name, picture.file.bytes]]),
@@ -55,8 +54,9 @@ function patternOf(
   lines: readonly PinLine[],
   gimps: readonly TracedGimp[],
 ): Pattern {
-  const size = 'dpi' in scale ? mmPerPixel(scale.dpi) : 1;
-  const unit = 'dpi' in scale ? 'mm' : 'px';
+  const empty = patternOnPaper(picture, scale);
+  const { unit } = empty;
+  const size = dotSize(scale);
   const pins = holes.map(
     ({ column, row, diameter, confidence, doubt }, index): Pin => ({
       id: `p${index + 1}`,
@@ -68,19 +68,5 @@ function patternOf(
       ...(doubt.length > 0 && { doubt }),
     }),
   );
-  return {
-    ...emptyPattern,
-    unit,
-    pins,
-    marks: marksOf(lines, gimps, pins, size, unit),
-    sheet: { width: picture.width * size, height: picture.height * size },
-    scale,
-    paper: {
-      entry: picture.file.name,
-      sha256: sha256Hex(picture.file.bytes),
-      width: picture.width,
-      height: picture.height,
-      toPattern: scaling(size),
-    },
-  };
+  return { ...empty, pins, marks: marksOf(lines, gimps, pins, size, unit) };
 }

@@ -1,6 +1,7 @@
 import type { TracedHoles } from '#craft/trace/holes.ts';
 import type { Scale } from '#pattern/pattern.ts';
 import type { PictureIn } from '../picture/picture.ts';
+import { COMMAND, type Door } from './door.ts';
 import { countInWords, numberInWords } from './number.ts';
 import { fileScaleInWords, pictureNoteInWords } from './picture.ts';
 
@@ -8,27 +9,36 @@ import { fileScaleInWords, pictureNoteInWords } from './picture.ts';
 export const SURE = 0.5;
 
 /** What a person should know about a tracing: what was found, what is in doubt, and how the size is known. */
-export function traceNotesInWords(picture: PictureIn, scale: Scale, found: TracedHoles): string[] {
+export function traceNotesInWords(
+  picture: PictureIn,
+  scale: Scale,
+  found: TracedHoles,
+  door: Door,
+): string[] {
   return [
     ...picture.notes.map(pictureNoteInWords),
-    ...foundInWords(found),
-    ...scaleInWords(scale, picture),
+    ...foundInWords(found, door),
+    ...scaleInWords(scale, picture, door),
     ...found.notes.map((note) => NOTES[note]),
   ];
 }
 
-function foundInWords({ holes }: TracedHoles): string[] {
+function foundInWords({ holes }: TracedHoles, door: Door): string[] {
   if (holes.length === 0) return [];
   const doubtful = holes.filter(({ confidence }) => confidence < SURE).length;
   const said = `${countInWords(holes.length - doubtful, 'pin')} found`;
   if (doubtful === 0) return [`${said}.`];
   return [
-    `${said}, and ${countInWords(doubtful, 'mark')} that may be a pin and more likely ${doubtful === 1 ? 'is' : 'are'} not ("look" lists them).`,
+    `${said}, and ${countInWords(doubtful, 'mark')} that may be a pin and more likely ${doubtful === 1 ? 'is' : 'are'} not (${door.doubtful}).`,
   ];
 }
 
 /** How the size is known, and if it is not, what was seen instead and what to do. */
-export function scaleInWords(scale: Scale, picture: Pick<PictureIn, 'scale'>): string[] {
+export function scaleInWords(
+  scale: Scale,
+  picture: Pick<PictureIn, 'scale'>,
+  door: Door = COMMAND,
+): string[] {
   switch (scale.from) {
     case 'file':
       return [`The size is taken from the file: ${numberInWords(scale.dpi, 2)} dots an inch.`];
@@ -40,8 +50,7 @@ export function scaleInWords(scale: Scale, picture: Pick<PictureIn, 'scale'>): s
       return [];
     case 'none': {
       const seen = fileScaleInWords(picture.scale);
-      const next =
-        'Nobody knows how large the pattern is, so it stays in pixels. Give --dpi, or --span with a distance that you measured on the paper.';
+      const next = `Nobody knows how large the pattern is, so it stays in pixels. ${door.measure}`;
       return seen === null ? [next] : [seen, next];
     }
   }

@@ -1,4 +1,5 @@
 import type { ScaleTrouble, UseTrouble } from '../trouble.ts';
+import { COMMAND, type Door } from './door.ts';
 import { numberInWords } from './number.ts';
 
 /** What is wrong with how a command was put, and how to put it. */
@@ -16,12 +17,12 @@ export function useTroubleInWords(trouble: UseTrouble): string {
 }
 
 /** What is wrong with the scale, and how to set it. */
-export function scaleTroubleInWords(trouble: ScaleTrouble): string {
+export function scaleTroubleInWords(trouble: ScaleTrouble, door: Door = COMMAND): string {
   switch (trouble.kind) {
     case 'unequal-dots':
-      return `The picture was scanned at ${numberInWords(trouble.across, 1)} dots an inch across and ${numberInWords(trouble.down, 1)} down, so everything in it is pulled long. Scan it again with the same number both ways; if that is wrong and the picture is true, give --dpi.`;
+      return `The picture was scanned at ${numberInWords(trouble.across, 1)} dots an inch across and ${numberInWords(trouble.down, 1)} down, so everything in it is pulled long. Scan it again with the same number both ways; if that is wrong and the picture is true, ${door.measureInstead}.`;
     case 'span-too-short':
-      return `The two places of --span lie only ${numberInWords(trouble.pixels, 1)} dots apart, too near to measure by. Take two places far apart, such as both ends of the footside.`;
+      return `The two places lie only ${numberInWords(trouble.pixels, 1)} dots apart, too near to measure by. Take two places far apart, such as both ends of the footside.`;
     case 'absurd-scale':
       return `That makes ${numberInWords(trouble.dpi, 1)} dots an inch, which no scanner or camera makes. Look at the places and the length again.`;
   }

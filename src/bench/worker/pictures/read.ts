@@ -2,10 +2,11 @@ import { type Progress, silent } from '#base/progress.ts';
 import { done, type Result } from '#base/result.ts';
 import { densitiesIn } from '#jobs/picture/density.ts';
 import { notesOn, turned } from '#jobs/picture/notes.ts';
-import type { PictureFile, PictureIn, PictureTrouble } from '#jobs/picture/picture.ts';
+import type { FileScale, PictureFile, PictureIn, PictureTrouble } from '#jobs/picture/picture.ts';
 import { scaleFrom } from '#jobs/picture/scale.ts';
 import { type Decoded, decode } from './decode.ts';
 import { writeGrey } from './grey.ts';
+import { stating } from './stating.ts';
 import { UprightPicture } from './upright.ts';
 
 /**
@@ -28,9 +29,9 @@ export async function readPicture(
     writeGrey(grey, top * width, rgba);
     progress('read', (top + rows) / height);
   }
-  const file = await fileToKeep(bytes, decoded.value, picture);
-  picture.close();
   const scale = turned(scaleFrom(densitiesIn(bytes)), headers.orientation >= 5);
+  const file = await fileToKeep(bytes, decoded.value, picture, scale);
+  picture.close();
   return done({ width, height, grey, scale, notes: notesOn(format, name, headers.pages), file });
 }
 
@@ -42,9 +43,10 @@ async function fileToKeep(
   bytes: Uint8Array,
   { format, headers }: Decoded,
   picture: UprightPicture,
+  scale: FileScale,
 ): Promise<PictureFile> {
   const isPlain = headers.orientation === 1 && headers.plain;
   if (isPlain && format === 'jpeg') return { name: 'paper.jpg', bytes };
   if (isPlain && format === 'png') return { name: 'paper.png', bytes };
-  return { name: 'paper.jpg', bytes: await picture.toJpeg() };
+  return { name: 'paper.jpg', bytes: stating(scale, await picture.toJpeg()) };
 }
