@@ -1,51 +1,10 @@
-import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { draftRecipe } from '#jobs/draft/draft.ts';
-import { libraryRecipe } from '#jobs/draft/source.ts';
-import { openToWork } from '#jobs/open.ts';
-import type { Pattern } from '#pattern/pattern.ts';
-import { useBench } from '../support/bench/index.ts';
+import { commanded, draftedAnew, fromRecipe, pinPlaces, savedPattern } from '../support/bench/draft.ts';
+import { goTo, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
-
-/** Chooses a recipe of the library, and waits until its figures are there. */
-async function fromRecipe(page: Page, title: RegExp): Promise<void> {
-  await page.getByRole('link', { name: 'From a recipe' }).click();
-  await page.getByRole('button', { name: title }).click();
-  await page.getByRole('heading', { level: 2, name: 'Draft' }).waitFor();
-  await page.getByText('Change a figure').waitFor();
-}
-
-/** The open pattern, as the file that is saved of it holds it. */
-async function savedPattern(page: Page): Promise<Pattern> {
-  await page.evaluate(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as a file' }).click();
-  const opened = openToWork(new Uint8Array(await readFile(await (await download).path())));
-  if (!opened.ok) throw new Error(opened.trouble.kind);
-  return opened.value.pattern;
-}
-
-/** What the command drafts of a recipe of the library with figures set. */
-function commanded(name: string, sets: Record<string, string>): Pattern {
-  const job = draftRecipe(
-    libraryRecipe(name)!,
-    Object.entries(sets).map(([path, text]) => ({ path, text })),
-  );
-  if (!job.ok) throw new Error(job.trouble.kind);
-  return job.value.file.pattern;
-}
-
-function expectSamePins(one: Pattern, other: Pattern): void {
-  expect(one.pins.map(({ id }) => id)).toEqual(other.pins.map(({ id }) => id));
-  for (const [at, { x, y }] of one.pins.entries()) {
-    // A file carries 0.001 mm.
-    expect(x).toBeCloseTo(Number(other.pins[at]!.x.toFixed(3)), 9);
-    expect(y).toBeCloseTo(Number(other.pins[at]!.y.toFixed(3)), 9);
-  }
-}
 
 async function violations(page: Page): Promise<string[]> {
   const found = await new AxeBuilder({ page })
@@ -57,20 +16,22 @@ async function violations(page: Page): Promise<string[]> {
 test('a recipe of the library is chosen, a figure changed and kept: the command drafts the same', async () => {
   const { page, complaints, strangers } = await bench.visit();
   await fromRecipe(page, /^Plain strip/);
-  expectSamePins(await savedPattern(page), commanded('plain-strip', {}));
+  expect(pinPlaces(await savedPattern(page))).toEqual(pinPlaces(commanded('plain-strip', {})));
 
   await page.getByLabel('Spacing of the pins', { exact: true }).fill('4.5 mm');
   await page.getByLabel('Number of repeats', { exact: true }).fill('8');
   await page.getByText(/^Drafted .*: 293 pins/).waitFor();
   // What is only tried is not in the pattern.
-  expectSamePins(await savedPattern(page), commanded('plain-strip', {}));
+  expect(pinPlaces(await savedPattern(page))).toEqual(pinPlaces(commanded('plain-strip', {})));
 
   await page.getByRole('button', { name: 'Keep', exact: true }).click();
   await page.getByRole('button', { name: 'Leave it' }).waitFor({ state: 'detached' });
-  expectSamePins(await savedPattern(page), commanded('plain-strip', { spacing: '4.5mm', repeats: '8' }));
+  expect(pinPlaces(await savedPattern(page))).toEqual(
+    pinPlaces(commanded('plain-strip', { spacing: '4.5mm', repeats: '8' })),
+  );
 
   await page.getByRole('button', { name: 'Undo' }).click();
-  expectSamePins(await savedPattern(page), commanded('plain-strip', {}));
+  expect(pinPlaces(await savedPattern(page))).toEqual(pinPlaces(commanded('plain-strip', {})));
   await expect.poll(() => page.getByLabel('Number of repeats', { exact: true }).inputValue()).toBe('6');
   expect(complaints).toEqual([]);
   expect(strangers).toEqual([]);
@@ -78,7 +39,7 @@ test('a recipe of the library is chosen, a figure changed and kept: the command 
 
 for (const look of ['light', 'dark'] as const) {
   test(`nobody is shut out of the recipes and the drafting, in the ${look} look`, async () => {
-    const { page } = await bench.visit({ colorScheme: look });
+    const { page } = await bench.visit({ colorScheme: look, reducedMotion: 'reduce' });
     await page.getByRole('link', { name: 'From a recipe' }).click();
     await page.getByRole('button', { name: /^Harbour heart/ }).waitFor();
     expect(await violations(page)).toEqual([]);
@@ -104,6 +65,53 @@ test('what cannot be drafted is refused in words, and nothing changes', async ()
   expect(await tried.getByRole('button', { name: 'Keep' }).isDisabled()).toBe(true);
   await tried.getByRole('button', { name: 'Leave it' }).click();
   await tried.waitFor({ state: 'detached' });
-  expectSamePins(await savedPattern(page), commanded('capstan-fan', {}));
+  expect(pinPlaces(await savedPattern(page))).toEqual(pinPlaces(commanded('capstan-fan', {})));
+  expect(complaints).toEqual([]);
+});
+
+test('what was done by hand survives a change of a figure', async () => {
+  const { page } = await bench.visit();
+  await fromRecipe(page, /^Plain strip/);
+  await goTo(page, 'Pins');
+  await page.getByRole('button', { name: 'Show the pins as a table' }).click();
+  await page.getByRole('button', { name: '8', exact: true }).click();
+  await page.getByLabel('Across').fill('31 mm');
+  await page.keyboard.press('Enter');
+  const moved = (await savedPattern(page)).pins.find(({ x }) => x === 31)!;
+  const drafted = commanded('plain-strip', {}).pins.find(({ id }) => id === moved.id)!;
+
+  await goTo(page, 'Draft');
+  await page.getByLabel('Spacing of the pins', { exact: true }).fill('6');
+  await page.getByText('1 edit made by hand is kept.').waitFor();
+  await page.getByRole('button', { name: 'Keep', exact: true }).click();
+  await page.getByRole('button', { name: 'Leave it' }).waitFor({ state: 'detached' });
+  const wider = commanded('plain-strip', { spacing: '6' }).pins.find(({ id }) => id === moved.id)!;
+  const kept = (await savedPattern(page)).pins.find(({ id }) => id === moved.id)!;
+  expect(kept.x - wider.x).toBeCloseTo(31 - drafted.x, 2);
+});
+
+test('a part is made of another kind, and one is put in where it fits, as the command drafts them', async () => {
+  const { page, complaints } = await bench.visit();
+  await fromRecipe(page, /^Capstan fan/);
+  const keep = async () => {
+    await page.getByRole('button', { name: 'Keep', exact: true }).click();
+    await page.getByRole('button', { name: 'Leave it' }).waitFor({ state: 'detached' });
+  };
+  await page.getByText('What can be put in').click();
+  await page.getByLabel('Area 1').selectOption('diamond');
+  await page.getByText(/^Drafted/).waitFor();
+  await keep();
+  const withDiamond = await savedPattern(page);
+  expect(withDiamond.recipe).toMatchObject({ areas: [{ shape: 'diamond', size: 1 }] });
+  expect(withDiamond.areas.length).toBeGreaterThan(commanded('capstan-fan', {}).areas.length);
+  expect(pinPlaces(withDiamond)).toEqual(pinPlaces(draftedAnew(withDiamond)));
+
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByText('Headside', { exact: true }).click();
+  await page.getByLabel('Kind', { exact: true }).last().selectOption('scallops');
+  await page.getByText(/^Drafted/).waitFor();
+  await keep();
+  const scalloped = commanded('capstan-fan', { 'headside.kind': 'scallops' });
+  expect(pinPlaces(await savedPattern(page))).toEqual(pinPlaces(scalloped));
   expect(complaints).toEqual([]);
 });

@@ -29,7 +29,7 @@ export default function RecipesPage({ open }: { readonly open: (id: string) => v
     const worker = new HeldWorker();
     (async () => {
       for (const { name, recipe, about } of library) {
-        const job = await worker.run('draft', [{ from: 'library', recipe, about }]);
+        const job = await worker.run('draft', [{ from: 'library', recipe, about }, null]);
         if (!wanted) return;
         if (job.ok) setDrafted((before) => new Map(before).set(name, job.value.file.pattern));
       }
@@ -60,7 +60,7 @@ export default function RecipesPage({ open }: { readonly open: (id: string) => v
 
   const choose = ({ recipe, about, title }: LibraryEntry) =>
     take(async () => {
-      const job = await runJob('draft', [{ from: 'library', recipe, about }]);
+      const job = await runJob('draft', [{ from: 'library', recipe, about }, null]);
       return job.ok ? { job: job.value, name: about.name ?? title } : troubleInWords(job.trouble);
     });
   const openFile = (file: File) =>

@@ -1,6 +1,7 @@
 import type { Progress } from '#base/progress.ts';
 import type { PaperSize } from '#base/units/paper.ts';
 import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
+import { draftFitting } from '#jobs/draft/fit.ts';
 import type { RecipeSource } from '#jobs/draft/source.ts';
 import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
@@ -23,7 +24,9 @@ export const jobs = {
     writeContainer({ pattern, pictures: await bytesOf(pictures) }),
   backUp,
   bringBack,
-  draft: (source: RecipeSource, _progress: Progress) => draftRecipe(source, []),
+  /** `fresh` is the path of a part that was just put in, and is made to fit. */
+  draft: (source: RecipeSource, fresh: string | null, _progress: Progress) =>
+    fresh === null ? draftRecipe(source, []) : draftFitting(source, fresh),
   draftFile: (bytes: Uint8Array, _progress: Progress) => draftFile(bytes),
   paper,
   paperScale,

@@ -1,4 +1,4 @@
-import { HeldWorker, type JobGiven, type JobMade } from './held-worker.ts';
+import { CalledOff, HeldWorker, type JobGiven, type JobMade } from './held-worker.ts';
 import type { Jobs } from './jobs.ts';
 
 /** A wish that has waited this long for the one before is worth a fresh worker, ms. */
@@ -12,6 +12,7 @@ export class LatestJob<Name extends keyof Jobs> {
   readonly #name: Name;
   #worker: HeldWorker | null = null;
   #newest = 0;
+  #stops = 0;
   #begun = 0;
   #running: Promise<unknown> | null = null;
 
@@ -19,9 +20,10 @@ export class LatestJob<Name extends keyof Jobs> {
     this.#name = name;
   }
 
-  /** What the job made, or null where a newer wish came or it was called off. */
+  /** What the job made, or null where the wish was passed over or called off. */
   async ask(...given: JobGiven<Name>): Promise<JobMade<Name> | null> {
     const number = ++this.#newest;
+    const stops = this.#stops;
     while (this.#running) {
       await this.#idle();
       if (number !== this.#newest) return null;
@@ -37,19 +39,26 @@ export class LatestJob<Name extends keyof Jobs> {
     this.#running = running;
     try {
       const made = await job;
-      return number === this.#newest ? made : null;
+      return stops === this.#stops ? made : null;
     } catch (error) {
+      if (error instanceof CalledOff) return null;
       if (this.#worker === worker) this.#drop();
-      if (number === this.#newest) throw error;
-      return null;
+      throw error;
     } finally {
       if (this.#running === running) this.#running = null;
     }
   }
 
-  /** Forgets every wish, and lets the worker go. */
+  /** Forgets every wish. */
   stop(): void {
     this.#newest++;
+    this.#stops++;
+    if (this.#running) this.#drop();
+  }
+
+  /** Forgets every wish, and lets the worker go. */
+  close(): void {
+    this.stop();
     this.#drop();
   }
 

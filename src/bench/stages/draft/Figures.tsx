@@ -1,6 +1,7 @@
 import { Button } from 'react-aria-components';
 import { withPart, withUsual } from '#jobs/draft/parts.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
+import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { FigureField } from './FigureField.tsx';
 import { type FigureGroup, figureGroups, type GroupEntry } from './figure-groups.ts';
 import { SelectField } from './SelectField.tsx';
@@ -57,7 +58,7 @@ function Entry({
           label={name}
           value={now ?? ''}
           choices={[...none, ...kinds.map((kind) => ({ value: kind, words: kind }))]}
-          onChange={(kind) => tried(trial, withPart(trial.recipe, path, kind === '' ? null : kind))}
+          onChange={(kind) => tried(trial, withPart(trial.recipe, path, kind === '' ? null : kind), path)}
         />
         {means && <small>{means}</small>}
       </div>
@@ -85,6 +86,6 @@ function Entry({
   );
 }
 
-const tried = (trial: Trial, recipe: ReturnType<typeof withPart>): void => {
-  if (recipe) trial.tryOut(recipe);
+const tried = (trial: Trial, recipe: Recipe | null, fresh: string | null = null): void => {
+  if (recipe) trial.tryOut(recipe, { fresh });
 };

@@ -4,6 +4,7 @@ import type { Drafted } from '#craft/draft/redraft.ts';
 import type { RecipeKind } from '#pattern/recipe/recipe.ts';
 import { announce } from '../../parts/announce.ts';
 import { Figures } from './Figures.tsx';
+import { Guides } from './guides/Guides.tsx';
 import { keepWords } from './keep-words.ts';
 import { LostEdits } from './LostEdits.tsx';
 import { TrialBar } from './TrialBar.tsx';
@@ -23,9 +24,10 @@ const MAKES: Readonly<Record<RecipeKind, string>> = {
 export function RecipePanel({ pattern }: { readonly pattern: Drafted }) {
   const trial = useTrial(pattern);
   const [lost, setLost] = useState<readonly LostEdit[]>([]);
-  const keep = () => {
-    setLost(trial.made?.lost ?? []);
-    trial.keep(keepWords(pattern.recipe, trial.recipe));
+  const keep = async () => {
+    const made = await trial.keep(keepWords(pattern.recipe, trial.recipe));
+    if (!made) return;
+    setLost(made.lost);
     announce('Kept. Undo takes it back.');
   };
   return (
@@ -33,6 +35,7 @@ export function RecipePanel({ pattern }: { readonly pattern: Drafted }) {
       <p>{MAKES[pattern.recipe.kind]} Change a figure, and the sheet shows what comes of it.</p>
       <TrialBar trial={trial} onKeep={keep} />
       {!trial.isChanged && <LostEdits lost={lost} />}
+      <Guides trial={trial} />
       <Figures trial={trial} troubled={figureInTheWay(trial.trouble)?.path ?? null} />
     </>
   );

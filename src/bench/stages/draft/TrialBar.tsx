@@ -7,8 +7,8 @@ import type { Trial } from './use-trial.ts';
 
 /** What the tried figures make, or why they make nothing, and the two ways to go on. */
 export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly onKeep: () => void }) {
-  const { isChanged, isBusy, made, trouble } = trial;
-  if (!isChanged && !trouble) return null;
+  const { isChanged, isPassing, made, trouble } = trial;
+  if (isPassing || (!isChanged && !trouble)) return null;
   const inTheWay = figureInTheWay(trouble);
   return (
     <section className="offer trial" aria-label="What you are trying">
@@ -33,11 +33,7 @@ export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly on
       )}
       <div className="buttons">
         {isChanged && (
-          <Button
-            className="button main"
-            isDisabled={isBusy || trouble !== null || made === null}
-            onPress={onKeep}
-          >
+          <Button className="button main" isDisabled={trouble !== null} onPress={onKeep}>
             Keep
           </Button>
         )}

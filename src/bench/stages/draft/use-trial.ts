@@ -19,18 +19,28 @@ export interface Trial {
   readonly recipe: Recipe;
   readonly isChanged: boolean;
   readonly isBusy: boolean;
+  /** Whether it is shown for as long as a gesture lasts. */
+  readonly isPassing: boolean;
   /** What was drafted last of what is tried. */
   readonly made: DraftJob | null;
   /** Why what is tried cannot be drafted, or why a figure was not taken. */
   readonly trouble: TrialTrouble | null;
   /** Tries a figure as it was typed. */
   set(path: string, text: string): void;
-  tryOut(recipe: Recipe): void;
-  /** One step to what is shown. */
-  keep(words: string): void;
+  /** Shows what a recipe makes. */
+  tryOut(recipe: Recipe, options?: TryOptions): void;
+  /** One step to what is tried; null where it cannot be drafted after all. */
+  keep(words: string): Promise<DraftJob | null>;
   leave(): void;
   /** Drafts a recipe and keeps it at once as one step, where it can be drafted. */
   become(recipe: Recipe, words: string): Promise<DraftJob | null>;
+}
+
+export interface TryOptions {
+  /** Whether it lasts as long as a gesture: nobody is asked whether to keep it. */
+  readonly isPassing?: boolean;
+  /** Path of a part that was just put in, and is made to fit. */
+  readonly fresh?: string | null;
 }
 
 interface State {
@@ -38,9 +48,10 @@ interface State {
   readonly made: DraftJob | null;
   readonly trouble: TrialTrouble | null;
   readonly isBusy: boolean;
+  readonly isPassing: boolean;
 }
 
-const REST: State = { recipe: null, made: null, trouble: null, isBusy: false };
+const REST: State = { recipe: null, made: null, trouble: null, isBusy: false, isPassing: false };
 const NO_PICTURES: ReadonlyMap<string, Uint8Array> = new Map();
 
 export function useTrial(pattern: Drafted): Trial {
@@ -49,14 +60,14 @@ export function useTrial(pattern: Drafted): Trial {
   const drafter = useMemo(() => new LatestJob('draft'), []);
   const [state, setState] = useState(REST);
   const tried = useRef<Recipe | null>(null);
-  const { recipe, made, trouble, isBusy } = state;
+  const { recipe, made, trouble, isBusy, isPassing } = state;
 
   const rest = (with_: Partial<State> = {}) => {
     drafter.stop();
     tried.current = null;
     setState({ ...REST, ...with_ });
   };
-  useEffect(() => () => drafter.stop(), [drafter]);
+  useEffect(() => () => drafter.close(), [drafter]);
   // Another step, such as Undo, ends what is tried: it was tried on a pattern that is no longer there.
   // biome-ignore lint/correctness/useExhaustiveDependencies: begins anew with each pattern.
   useEffect(() => rest(), [pattern]);
@@ -64,23 +75,31 @@ export function useTrial(pattern: Drafted): Trial {
   useEffect(() => sheet.setDress({ instead: preview }), [sheet, preview]);
   useEffect(() => () => sheet.setDress({}), [sheet]);
 
-  async function draft(wish: Recipe): Promise<Result<DraftJob, TrialTrouble> | null> {
+  async function draft(
+    wish: Recipe,
+    { isPassing = false, fresh = null }: TryOptions = {},
+  ): Promise<Result<DraftJob, TrialTrouble> | null> {
     if (sameValue(wish, pattern.recipe)) {
       rest();
       return null;
     }
     tried.current = wish;
-    setState((before) => ({ ...before, recipe: wish, isBusy: true }));
+    setState((before) => ({ ...before, recipe: wish, isBusy: true, isPassing }));
     const job = await drafter
-      .ask({ from: 'pattern', recipe: wish, pattern, pictures: NO_PICTURES })
+      .ask({ from: 'pattern', recipe: wish, pattern, pictures: NO_PICTURES }, fresh)
       .catch(() => failed(BROKEN));
     if (!job) return null;
+    // While a figure is being dragged what was drafted on the way is shown too; only the last of it can be kept.
+    const isLast = tried.current === wish;
+    const drafted = job.ok && isLast ? job.value.recipe : wish;
+    if (isLast) tried.current = drafted;
     setState((before) => ({
       ...before,
-      ...(job.ok ? { made: job.value, trouble: null } : { trouble: job.trouble }),
-      isBusy: false,
+      ...(job.ok && { made: job.value }),
+      ...(isLast && { recipe: drafted }),
+      ...(isLast && { trouble: job.ok ? null : job.trouble, isBusy: false }),
     }));
-    return job;
+    return isLast ? job : null;
   }
 
   return {
@@ -89,18 +108,26 @@ export function useTrial(pattern: Drafted): Trial {
     made,
     trouble,
     isBusy,
+    isPassing,
     set(path, text) {
       const set = withFigures(tried.current ?? pattern.recipe, [{ path, text }]);
       if (set.ok) void draft(set.value);
       else setState((before) => ({ ...before, trouble: set.trouble }));
     },
-    tryOut: (wish) => void draft(wish),
-    keep(words) {
-      if (made) design.become(made.file.pattern, words);
+    tryOut: (wish, options) => void draft(wish, options),
+    async keep(words) {
+      if (made && !isBusy) {
+        design.become(made.file.pattern, words);
+        return made;
+      }
+      const job = await draft(recipe ?? pattern.recipe);
+      if (!job?.ok) return null;
+      design.become(job.value.file.pattern, words);
+      return job.value;
     },
     leave: () => rest(),
     async become(wish, words) {
-      const job = await draft(wish);
+      const job = await draft(wish, { isPassing: true });
       if (job?.ok) design.become(job.value.file.pattern, words);
       else if (job) rest({ trouble: job.trouble });
       return job?.ok ? job.value : null;

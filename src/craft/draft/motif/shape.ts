@@ -28,10 +28,11 @@ export interface ShapePart {
 /** Steps of the chain, mm: fine enough for any clearance. */
 const STEP = 0.1;
 
-export function shapeOf({ outline, at, turn, mirrored }: MotifShape): Shape {
+/** The points of a motif's outline as they lie on the lace. */
+export function placedKnots({ outline, at, turn, mirrored }: MotifShape): Knot[] {
   const angle = (turn * Math.PI) / 180;
   const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-  const placed = outline.map(({ x, y, sharp }): Knot => {
+  return outline.map(({ x, y, sharp }): Knot => {
     const across = mirrored ? -x : x;
     return {
       x: at.x + across * cos - y * sin,
@@ -39,6 +40,10 @@ export function shapeOf({ outline, at, turn, mirrored }: MotifShape): Shape {
       ...(sharp && { sharp }),
     };
   });
+}
+
+export function shapeOf(motif: MotifShape): Shape {
+  const placed = placedKnots(motif);
   const parts = closedSpline(placed).map((cubics): ShapePart => {
     const lengths = cubics.map((cubic) => cubicLength(cubic));
     const [only] = cubics;

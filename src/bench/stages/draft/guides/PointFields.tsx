@@ -1,0 +1,80 @@
+import { Button, Group } from 'react-aria-components';
+import type { Point } from '#base/geometry/point.ts';
+import type { GuidePoint } from '#craft/draft/guides/guide.ts';
+import { LengthField } from '../../../parts/LengthField.tsx';
+import { NUDGES } from './guide-tool.ts';
+
+const WAYS = [
+  ['←', 'left', -1, 0],
+  ['→', 'right', 1, 0],
+  ['↑', 'up', 0, -1],
+  ['↓', 'down', 0, 1],
+] as const;
+
+/** The chosen guiding point: its place as figures, small steps, and what else can be done with it. */
+export function PointFields({
+  title,
+  point,
+  canBeSharp,
+  hasToStay,
+  canAddBehind,
+  onMove,
+  onSharp,
+  onAddBehind,
+  onRemove,
+}: {
+  readonly title: string;
+  readonly point: GuidePoint;
+  readonly canBeSharp: boolean;
+  /** Whether it has to stay. */
+  readonly hasToStay: boolean;
+  readonly canAddBehind: boolean;
+  readonly onMove: (place: Point) => void;
+  readonly onSharp: (sharp: boolean) => void;
+  readonly onAddBehind: () => void;
+  readonly onRemove: () => void;
+}) {
+  const { x, y, isSharp } = point;
+  return (
+    <section className="offer" aria-label="The chosen point">
+      <h3>{title}</h3>
+      <div className="pair">
+        <LengthField label="Across" value={x} any onChange={(to) => onMove({ x: to, y })} />
+        <LengthField label="Down" value={y} any onChange={(to) => onMove({ x, y: to })} />
+      </div>
+      {NUDGES.map((step) => (
+        <Group key={step} className="buttons nudges" aria-label={`Move by ${step} mm`}>
+          <span aria-hidden="true">{step} mm</span>
+          {WAYS.map(([sign, way, across, down]) => (
+            <Button
+              key={way}
+              className="button"
+              aria-label={`${step} mm ${way}`}
+              onPress={() => onMove({ x: x + across * step, y: y + down * step })}
+            >
+              {sign}
+            </Button>
+          ))}
+        </Group>
+      ))}
+      {canBeSharp && (
+        <label className="switch">
+          <input type="checkbox" checked={isSharp} onChange={({ target }) => onSharp(target.checked)} />
+          The outline turns a corner here
+        </label>
+      )}
+      <div className="buttons">
+        {canAddBehind && (
+          <Button className="button" onPress={onAddBehind}>
+            Add a point behind it
+          </Button>
+        )}
+        {!hasToStay && (
+          <Button className="button danger" onPress={onRemove}>
+            Remove this point
+          </Button>
+        )}
+      </div>
+    </section>
+  );
+}
