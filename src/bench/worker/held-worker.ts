@@ -19,6 +19,7 @@ export class HeldWorker {
   readonly #remote: Remote<Jobs>;
   readonly #ended: Promise<never>;
   #end: (why: Error) => void = () => {};
+  #closed = false;
 
   constructor() {
     this.#worker = new Worker(new URL('./worker.ts', import.meta.url), { type: 'module' });
@@ -40,7 +41,10 @@ export class HeldWorker {
     return Promise.race([job(...given, proxy(progress)), this.#ended]);
   }
 
+  /** A second time it does nothing: who calls a job off closes it, and so does who waits for it. */
   close(): void {
+    if (this.#closed) return;
+    this.#closed = true;
     this.#end(new CalledOff());
     this.#remote[releaseProxy]();
     this.#worker.terminate();

@@ -25,7 +25,11 @@ export function useJob<Name extends keyof Jobs>(
       running.current?.abort();
       const stop = new AbortController();
       running.current = stop;
-      const cancel = () => stop.abort();
+      // What is made at the very moment of stopping is let go too, so that the panel must not wait for it.
+      const cancel = () => {
+        stop.abort();
+        if (running.current === stop) setState({ at: 'rest' });
+      };
       const tell = (stage: string, share: number) => {
         if (!stop.signal.aborted) setState({ at: 'work', stage, share, cancel });
       };
