@@ -2,12 +2,16 @@ import { accessSync, constants } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
 
+export const CHROMIUM_ARGS = ['--no-sandbox', '--disable-gpu'];
+
+export const launchChromium = async (): Promise<Browser> =>
+  chromium.launch({ executablePath: await findChromium(), args: CHROMIUM_ARGS });
+
 /** A Chromium: the one that $CHROMIUM names, one on the path, or the one that comes as a package. */
-export async function launchChromium(): Promise<Browser> {
+export async function findChromium(): Promise<string> {
   const found =
     process.env.CHROMIUM || onPath('chromium') || onPath('chromium-browser') || onPath('google-chrome');
-  const args = ['--no-sandbox', '--disable-gpu'];
-  return chromium.launch({ executablePath: found || (await packaged()), args });
+  return found || (await packaged());
 }
 
 function onPath(command: string): string | null {
