@@ -7,10 +7,10 @@ import { Sheet } from '../sheet/Sheet.tsx';
 import type { SheetView } from '../sheet/sheet-view.ts';
 import type { OpenedWork } from '../store/open-work.ts';
 import { useKeeps } from '../store/use-database.ts';
-import { firstStage } from './first-stage.ts';
 import { addressOf, go } from './route.ts';
 import { SaveFileButton } from './SaveFileButton.tsx';
 import { SaveState, SaveTrouble } from './SaveState.tsx';
+import { firstStage, nextStage } from './stage-order.ts';
 import { stages } from './stages.ts';
 import { Versions } from './Versions.tsx';
 
@@ -24,7 +24,7 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
   const [view, setView] = useState<SheetView | null>(null);
   const stageOf = (wanted: string) => stages.find((one) => one.id === wanted);
   const now = stageOf(stage) ?? stageOf(first) ?? stages[0]!;
-  const next = stages[stages.indexOf(now) + 1];
+  const next = nextStage(stages, now, pattern);
   return (
     <div className="workbench">
       <header className="bar">
