@@ -1,5 +1,4 @@
 import type { Progress } from '#base/progress.ts';
-import type { PaperSize } from '#base/units/paper.ts';
 import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
 import { draftFitting } from '#jobs/draft/fit.ts';
 import type { RecipeSource } from '#jobs/draft/source.ts';
@@ -7,11 +6,11 @@ import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
 import type { KnownWords } from '#jobs/true/known.ts';
 import { proposeTrue } from '#jobs/true/propose.ts';
-import type { PrinterProfile } from '#paper/calibrate/profile.ts';
 import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { backUp, bringBack } from './backup-jobs.ts';
 import { bytesOf } from './bytes.ts';
+import { makeJobs } from './make-jobs.ts';
 import { paper, paperScale, trace } from './paper-jobs.ts';
 
 /**
@@ -32,11 +31,9 @@ export const jobs = {
   paperScale,
   trace,
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
-  // Letters and PDF are large: they are loaded by the jobs that need them alone.
-  testSheet: async (paper: PaperSize, printer: PrinterProfile | null, _progress: Progress) =>
-    (await import('./make/test-sheet.ts')).testSheetPdf(paper, printer),
   straighten: (pattern: Pattern, known: KnownWords, progress: Progress) =>
     proposeTrue(pattern, known, progress),
+  ...makeJobs,
 };
 
 export type Jobs = typeof jobs;

@@ -5,6 +5,7 @@ import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { printPattern } from '#jobs/print/print.ts';
 import { toPrintResult } from '#jobs/results/print.ts';
 import { resultText } from '#jobs/results/text.ts';
+import { printedInWords } from '#jobs/words/print.ts';
 import { noCorrection } from '#paper/calibrate/correction.ts';
 import type { PatternWithPictures } from '#pattern/container/container.ts';
 import { openFonts } from '../files/fonts.ts';
@@ -116,8 +117,7 @@ export const addPrint: AddVerb = (pinlight, leave) => {
         await writeStandard(resultText(result));
       }
       for (const note of printed.notes) say(note);
-      const many = printed.sheets.length === 1 ? '1 sheet' : `${printed.sheets.length} sheets`;
-      say(`${many}. Print at 100 % ("actual size"), and prick nothing before both rulers measure 100 mm.`);
+      say(printedInWords(printed.sheets.length));
       leave(EXIT.done);
     });
 };

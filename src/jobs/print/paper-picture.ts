@@ -1,5 +1,5 @@
 import { type Affine, applyAffine, determinant, invert } from '#base/geometry/affine.ts';
-import { type Box, boxOf, growBox } from '#base/geometry/box.ts';
+import { type Box, boxOf, growBox, heightOf, widthOf } from '#base/geometry/box.ts';
 import type { PixelPicture } from '#base/picture/warp.ts';
 import { warp } from '#base/picture/warp.ts';
 import type { WarpControl } from '#base/picture/warp-mesh.ts';
@@ -29,10 +29,24 @@ export function paperUnderDots(
     const [is, want] = [`${pixels.width} x ${pixels.height}`, `${paper.width} x ${paper.height}`];
     throw new RangeError(`paperUnderDots: the picture has ${is} pixels, the pattern speaks of ${want}`);
   }
-  const dpi = Math.min(MOST_DPI, MM_PER_INCH / Math.sqrt(Math.abs(determinant(paper.toPattern))));
-  const box = growBox(boxOf(pins), MARGIN);
+  const { box, dpi } = frameOf(paper, pins);
   const warped = warp(pixels, controlsOf(paper, pins), paper.toPattern, { box, dpi }, progress);
   return { picture: { form: 'raster', ...whitenGround(warped) }, place: placeOf(box, dpi) };
+}
+
+/** The same in size and place with nothing on it: enough to plan sheets by, and made at once. */
+export function blankUnderDots({ paper, pins }: Pattern): NonNullable<PrintOptions['picture']> | null {
+  if (!paper || pins.length === 0) return null;
+  const { box, dpi } = frameOf(paper, pins);
+  const pixels = (length: number): number => Math.max(1, Math.round((length * dpi) / MM_PER_INCH));
+  const [width, height] = [pixels(widthOf(box)), pixels(heightOf(box))];
+  const picture = { form: 'raster', width, height, channels: 1, bytes: new Uint8Array() } as const;
+  return { picture, place: placeOf(box, dpi) };
+}
+
+function frameOf({ toPattern }: PaperPicture, pins: Pattern['pins']): { box: Box; dpi: number } {
+  const dpi = Math.min(MOST_DPI, MM_PER_INCH / Math.sqrt(Math.abs(determinant(toPattern))));
+  return { dpi, box: growBox(boxOf(pins), MARGIN) };
 }
 
 /** Each pin that was measured on the paper: where it stood there, in pixels, and where it stands now. */

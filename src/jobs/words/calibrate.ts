@@ -1,5 +1,6 @@
-import type { ScaleCause } from '#paper/calibrate/cause.ts';
-import type { CalibrateTrouble, Calibration } from '#paper/calibrate/factors.ts';
+import { formatBoth } from '#base/units/format-length.ts';
+import { likelyCause, type ScaleCause } from '#paper/calibrate/cause.ts';
+import { type CalibrateTrouble, type Calibration, VERIFIED_WITHIN } from '#paper/calibrate/factors.ts';
 import type { PrinterProfile } from '#paper/calibrate/profile.ts';
 import type { ProfileTrouble } from '../trouble.ts';
 import { numberInWords } from './number.ts';
@@ -38,6 +39,32 @@ export function scaleCauseInWords(cause: ScaleCause | undefined): string {
       return 'look for anything like "fit", "scale" or "borderless" in the print dialogue, set it to 100 %, and measure once more.';
   }
 }
+
+/** What a ruler of 100 mm on a print tells that measures `measured` mm. */
+export function rulerInWords(ruler: 'across' | 'down', measured: number): RulerReading {
+  const ratio = measured / RULER;
+  const says = `The ruler ${ruler} measures ${formatBoth(measured)} instead of 100 mm`;
+  if (Math.abs(ratio - 1) <= VERIFIED_WITHIN)
+    return { true: true, words: `The ruler ${ruler} is true: ${formatBoth(measured)}.` };
+  const cause = likelyCause(ratio);
+  if (cause === undefined && ratio >= OWN.least && ratio <= OWN.most) {
+    return {
+      true: false,
+      words: `${says}: the printer itself is a little out. Measure it once, and it is put right.`,
+    };
+  }
+  return { true: false, words: `${says}. Most likely ${scaleCauseInWords(cause)}` };
+}
+
+/** Whether a print is true in one direction, and what to do about it. */
+export interface RulerReading {
+  readonly true: boolean;
+  readonly words: string;
+}
+
+const RULER = 100;
+/** As far as printers themselves are out; more is a setting (what people who print drawings report, no source). */
+const OWN = { least: 0.99, most: 1.01 };
 
 const readingNames = {
   across: 'the line across (A)',

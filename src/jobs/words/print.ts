@@ -1,5 +1,8 @@
+import { formatBoth } from '#base/units/format-length.ts';
 import type { PaperNote } from '#paper/note.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
+import type { PrintPlan } from '../print/plan.ts';
+import { listInWords } from './number.ts';
 import { visible } from './quoted.ts';
 
 /** A note in words: what was noticed, and what to do about it. */
@@ -30,6 +33,29 @@ const some = (names: readonly string[]): string =>
   visible(
     names.length > 8 ? `${names.slice(0, 8).join(', ')} and ${names.length - 8} more` : names.join(', '),
   );
+
+/** How a pattern will lie on its sheets, before they are made. */
+export function printPlanInWords(plan: PrintPlan, way: 'through' | 'film'): string[] {
+  const { paper, columns, rows, sheets, overlap, size } = plan;
+  const lying = paper.width > paper.height ? 'landscape' : 'upright';
+  const blank = sheets.filter(({ holes }) => holes === 0).map(({ name }) => name);
+  return [
+    `The pins reach ${formatBoth(size.width)} across and ${formatBoth(size.height)} down.`,
+    sheets.length === 1
+      ? `The pattern fits on one sheet of ${paper.name}, ${lying}.`
+      : `The pattern takes ${sheets.length} sheets of ${paper.name}, ${lying}: ${columns} across and ${rows} down. Neighbours share ${formatBoth(overlap)}, and a cover sheet says how they are joined.`,
+    ...(blank.length === 0
+      ? []
+      : [`Blank, skip: ${listInWords(blank)} ${blank.length === 1 ? 'holds' : 'hold'} no hole.`]),
+    way === 'through'
+      ? 'Each is printed twice: dots to prick through, and the marking guide. A pricking guide comes with them.'
+      : 'It is complete: dots, markings, and lines to cut card and film along. A pricking guide comes with it.',
+  ];
+}
+
+/** What to do with sheets that were made. */
+export const printedInWords = (sheets: number): string =>
+  `${sheets === 1 ? '1 sheet' : `${sheets} sheets`}. Print at 100 % ("actual size"), and prick nothing before both rulers measure 100 mm.`;
 
 /** Why a pattern cannot be printed as asked, and what to do next. */
 export function printTroubleInWords(trouble: PrintTrouble): string {

@@ -1,0 +1,14 @@
+import type { Progress } from '#base/progress.ts';
+import type { PaperSize } from '#base/units/paper.ts';
+import type { PrinterProfile } from '#paper/calibrate/profile.ts';
+import type { PrintRequest } from './make/print.ts';
+
+/** The jobs of the stage Make. Letters and PDF are large: they are loaded by those that need them alone. */
+export const makeJobs = {
+  testSheet: async (paper: PaperSize, printer: PrinterProfile | null, _progress: Progress) =>
+    (await import('./make/test-sheet.ts')).testSheetPdf(paper, printer),
+  planSheets: async (request: PrintRequest, _progress: Progress) =>
+    (await import('./make/print.ts')).planSheetsOf(request),
+  print: async (request: PrintRequest, progress: Progress) =>
+    (await import('./make/print.ts')).printPdf(request, progress),
+};
