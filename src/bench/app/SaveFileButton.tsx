@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useWork } from '../document/use-design.ts';
+import { fileName } from '../parts/file-name.ts';
 import { Message } from '../parts/Message.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { runJob } from '../worker/run.ts';
@@ -13,7 +14,7 @@ export function SaveFileButton() {
     setTrouble(false);
     try {
       const bytes = await runJob('container', [design.state().pattern, new Map(pictures)]);
-      await saveFile(fileName(name), bytes, 'application/zip');
+      await saveFile(`${fileName(name)}.pinlight`, bytes, 'application/zip');
     } catch {
       setTrouble(true);
     }
@@ -27,13 +28,3 @@ export function SaveFileButton() {
     </>
   );
 }
-
-/** A name that every disk takes. */
-const fileName = (name: string): string =>
-  `${
-    name
-      .normalize('NFC')
-      .replace(/[^\p{L}\p{N} ._-]+/gu, ' ')
-      .trim()
-      .slice(0, 80) || 'pattern'
-  }.pinlight`;

@@ -40,31 +40,33 @@ export function scaleCauseInWords(cause: ScaleCause | undefined): string {
   }
 }
 
-/** What a ruler of 100 mm on a print tells that measures `measured` mm. */
+/** What a print's ruler of 100 mm tells: a print that is true, a printer that is out, or a wrong setting. */
+export interface RulerReading {
+  readonly is: 'true' | 'printer-out' | 'wrong-setting';
+  readonly words: string;
+}
+
+/** What to make of a ruler of 100 mm that measures `measured` mm. */
 export function rulerInWords(ruler: 'across' | 'down', measured: number): RulerReading {
   const ratio = measured / RULER;
+  if (Math.abs(ratio - 1) <= VERIFIED_WITHIN + NOISE)
+    return { is: 'true', words: `The ruler ${ruler} is true: ${formatBoth(measured)}.` };
   const says = `The ruler ${ruler} measures ${formatBoth(measured)} instead of 100 mm`;
-  if (Math.abs(ratio - 1) <= VERIFIED_WITHIN)
-    return { true: true, words: `The ruler ${ruler} is true: ${formatBoth(measured)}.` };
   const cause = likelyCause(ratio);
   if (cause === undefined && ratio >= OWN.least && ratio <= OWN.most) {
     return {
-      true: false,
+      is: 'printer-out',
       words: `${says}: the printer itself is a little out. Measure it once, and it is put right.`,
     };
   }
-  return { true: false, words: `${says}. Most likely ${scaleCauseInWords(cause)}` };
-}
-
-/** Whether a print is true in one direction, and what to do about it. */
-export interface RulerReading {
-  readonly true: boolean;
-  readonly words: string;
+  return { is: 'wrong-setting', words: `${says}: ${cause ? 'most likely ' : ''}${scaleCauseInWords(cause)}` };
 }
 
 const RULER = 100;
 /** As far as printers themselves are out; more is a setting (what people who print drawings report, no source). */
 const OWN = { least: 0.99, most: 1.01 };
+/** 100.2 mm is just true, though 100.2 / 100 - 1 is a hair more than 0.002. */
+const NOISE = 1e-9;
 
 const readingNames = {
   across: 'the line across (A)',

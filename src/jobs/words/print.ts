@@ -48,8 +48,8 @@ export function printPlanInWords(plan: PrintPlan, way: 'through' | 'film'): stri
       ? []
       : [`Blank, skip: ${listInWords(blank)} ${blank.length === 1 ? 'holds' : 'hold'} no hole.`]),
     way === 'through'
-      ? 'Each is printed twice: dots to prick through, and the marking guide. A pricking guide comes with them.'
-      : 'It is complete: dots, markings, and lines to cut card and film along. A pricking guide comes with it.',
+      ? `${sheets.length === 1 ? 'It' : 'Each'} is printed twice: dots to prick through, and the marking guide. A pricking guide comes with them.`
+      : `${sheets.length === 1 ? 'It is' : 'They are'} complete: dots, markings, and lines to cut card and film along. A pricking guide comes as well.`,
   ];
 }
 

@@ -72,3 +72,7 @@ export async function goTo(page: Page, stage: string): Promise<void> {
   await page.getByRole('link', { name: stage, exact: true }).click();
   await page.getByRole('heading', { level: 2, name: stage }).waitFor();
 }
+
+/** Chooses one of a few by how its words begin. */
+export const choose = (page: Page, words: string): Promise<void> =>
+  page.locator('.choice-one', { hasText: new RegExp(`^${words}`) }).click();

@@ -1,6 +1,29 @@
+import { useState } from 'react';
+import { Choice } from '../../parts/Choice.tsx';
 import { PrintSheets } from './print/PrintSheets.tsx';
+import './make.css';
 
-/** Make: sheets to prick by. */
+type Made = 'sheets' | 'printer';
+
+/** Make: sheets to prick by, files for machines, and a printer that prints true. */
 export function Panel() {
-  return <PrintSheets />;
+  const [made, setMade] = useState<Made>('sheets');
+  return (
+    <>
+      <Choice
+        label="What is to be made"
+        value={made}
+        onChange={setMade}
+        choices={[
+          { value: 'sheets', words: 'sheets to print', help: 'true to scale, to prick by' },
+          {
+            value: 'printer',
+            words: 'a printer that prints true',
+            help: 'measured once, put right ever after',
+          },
+        ]}
+      />
+      {made === 'sheets' && <PrintSheets onMeasurePrinter={() => setMade('printer')} />}
+    </>
+  );
 }

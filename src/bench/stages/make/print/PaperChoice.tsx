@@ -5,7 +5,7 @@ import { Choice } from '../../../parts/Choice.tsx';
 
 const USUAL = ['A4', 'Letter', 'A3'];
 
-/** Which paper lies in the printer: the usual ones first, every other size behind one button. */
+/** Which paper lies in the printer, asked once: the usual ones first, every other size behind one button. */
 export function PaperChoice({
   paper,
   onChange,
@@ -13,7 +13,20 @@ export function PaperChoice({
   readonly paper: PaperSize | null;
   readonly onChange: (paper: PaperSize) => void;
 }) {
+  const [choosing, setChoosing] = useState(paper === null);
   const [all, setAll] = useState(paper !== null && !USUAL.includes(paper.name));
+  if (paper && !choosing) {
+    return (
+      <div className="row">
+        <p className="fill">
+          The paper in your printer: <strong>{paper.name}</strong>, {paper.width} x {paper.height} mm
+        </p>
+        <Button className="button" onPress={() => setChoosing(true)}>
+          Other paper
+        </Button>
+      </div>
+    );
+  }
   const shown = paperSizes.filter(
     ({ name, width }) => USUAL.includes(name) || (all && width >= LEAST && width <= MOST),
   );
