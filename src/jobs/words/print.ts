@@ -1,7 +1,7 @@
 import { formatBoth } from '#base/units/format-length.ts';
+import type { PaperSize } from '#base/units/paper.ts';
 import type { PaperNote } from '#paper/note.ts';
 import type { PrintTrouble } from '#paper/sheet/options.ts';
-import type { PrintPlan } from '../print/plan.ts';
 import { listInWords } from './number.ts';
 import { visible } from './quoted.ts';
 
@@ -34,8 +34,19 @@ const some = (names: readonly string[]): string =>
     names.length > 8 ? `${names.slice(0, 8).join(', ')} and ${names.length - 8} more` : names.join(', '),
   );
 
+/** Sheets that are not made yet: how they lie, and how many holes each will show. */
+export interface SheetsToCome {
+  readonly paper: PaperSize;
+  readonly columns: number;
+  readonly rows: number;
+  readonly overlap: number;
+  readonly sheets: readonly { readonly name: string; readonly holes: number }[];
+  /** How far the pins reach. */
+  readonly size: { readonly width: number; readonly height: number };
+}
+
 /** How a pattern will lie on its sheets, before they are made. */
-export function printPlanInWords(plan: PrintPlan, way: 'through' | 'film'): string[] {
+export function printPlanInWords(plan: SheetsToCome, way: 'through' | 'film'): string[] {
   const { paper, columns, rows, sheets, overlap, size } = plan;
   const lying = paper.width > paper.height ? 'landscape' : 'upright';
   const blank = sheets.filter(({ holes }) => holes === 0).map(({ name }) => name);
