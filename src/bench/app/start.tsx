@@ -1,4 +1,5 @@
 import { createRoot } from 'react-dom/client';
+import { watchInstalling } from '../offline/install.ts';
 import { keepOffline } from '../offline/register.ts';
 import { show } from '../settings/preferences.ts';
 import { openDatabase, openMemory } from '../store/database.ts';
@@ -6,11 +7,13 @@ import type { Store } from '../store/use-database.ts';
 import { App } from './App.tsx';
 import { countRepeatedTapsOnce } from './repeated-taps.ts';
 import { StoreGone } from './StoreGone.tsx';
+import '../style/letters.css';
 import '../style/bench.css';
 
 /** Puts the bench on the page. */
 export async function start(): Promise<void> {
   show();
+  watchInstalling();
   countRepeatedTapsOnce();
   const root = createRoot(document.getElementById('bench')!);
   const leave = () => root.render(<StoreGone why="left" />);

@@ -4,6 +4,7 @@ import { Backup } from './Backup.tsx';
 import { FromPaper } from './FromPaper.tsx';
 import { FromRecipe } from './FromRecipe.tsx';
 import { isSought } from './find.ts';
+import { Install } from './Install.tsx';
 import { Removed } from './Removed.tsx';
 import { ShelfItem } from './ShelfItem.tsx';
 import { useArrival } from './use-arrival.tsx';
@@ -45,6 +46,7 @@ export function Shelf({ open }: { open: (id: string) => void }) {
         <a className="button" href="#/example">
           Open the example
         </a>
+        <Install />
       </div>
       {arriving}
       <Backup cards={cards} onChange={shelf.refresh} />
