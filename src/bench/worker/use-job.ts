@@ -31,16 +31,19 @@ export function useJob<Name extends keyof Jobs>(
         if (running.current === stop) setState({ at: 'rest' });
       };
       const tell = (stage: string, share: number) => {
-        if (!stop.signal.aborted) setState({ at: 'work', stage, share, cancel });
+        // Progress comes on a way of its own, and may come after the job's end.
+        if (running.current === stop && !stop.signal.aborted) setState({ at: 'work', stage, share, cancel });
       };
       tell('', 0);
       try {
         const made: JobMade<Name> = await runJob(name, given, { progress: tell, signal: stop.signal });
         if (stop.signal.aborted) return null;
+        running.current = null;
         setState({ at: 'done', made });
         return made;
       } catch (error) {
         if (running.current !== stop) return null;
+        running.current = null;
         setState(error instanceof CalledOff ? { at: 'rest' } : { at: 'broken', why: String(error) });
         return null;
       }
