@@ -9,4 +9,5 @@ export const stages: readonly Stage[] = [
   { id: 'mark', title: 'Mark', load: () => import('../stages/mark/Panel.tsx') },
   { id: 'look', title: 'Look over', load: () => import('../stages/look/Panel.tsx') },
   { id: 'make', title: 'Make', load: () => import('../stages/make/Panel.tsx') },
+  { id: 'prick', title: 'Prick', load: () => import('../stages/prick/Panel.tsx') },
 ];

@@ -1,5 +1,6 @@
-import { type Database, under } from './database.ts';
+import { type Database, type TableName, under } from './database.ts';
 import { TABLES } from './designs.ts';
+import { settingsOf } from './settings.ts';
 
 /** A design that was removed so long ago is cleared away when the shelf is next seen; no page offers it any more. */
 const PATIENCE = 60 * 60 * 1000;
@@ -24,13 +25,14 @@ export async function putBack(database: Database, id: string): Promise<void> {
 
 /** Removes everything of a design for good, where it is set aside. */
 export async function clearAway(database: Database, id: string): Promise<void> {
-  const write = database.transaction(TABLES, 'readwrite');
+  const write = database.transaction<TableName[], 'readwrite'>([...TABLES, 'settings'], 'readwrite');
   const card = await write.objectStore('cards').get(id);
   if (card?.removed !== undefined) {
     await write.objectStore('cards').delete(id);
     for (const table of ['pieces', 'steps', 'pictures', 'versions', 'versionPieces'] as const) {
       await write.objectStore(table).delete(under(id));
     }
+    await write.objectStore('settings').delete(settingsOf(id));
   }
   await write.done;
 }

@@ -17,3 +17,10 @@ export async function readSetting<Value>(
 /** Keeps a setting: a plain value such as JSON can carry, since backups do. */
 export const writeSetting = (database: Database, name: string, value: unknown): Promise<string> =>
   database.put('settings', value, name);
+
+/** The name of a setting that belongs to one design, and goes when it goes. */
+export const settingOf = (design: string, what: string): string => `design/${design}/${what}`;
+
+/** The names of all settings of a design. */
+export const settingsOf = (design: string): IDBKeyRange =>
+  IDBKeyRange.bound(settingOf(design, ''), settingOf(design, '\uffff'));

@@ -4,6 +4,7 @@ import { draftFitting } from '#jobs/draft/fit.ts';
 import type { RecipeSource } from '#jobs/draft/source.ts';
 import { look } from '#jobs/look.ts';
 import { openToWork } from '#jobs/open.ts';
+import { routeByHand } from '#jobs/route.ts';
 import type { KnownWords } from '#jobs/true/known.ts';
 import { proposeTrue } from '#jobs/true/propose.ts';
 import { writeContainer } from '#pattern/container/container.ts';
@@ -34,6 +35,7 @@ export const jobs = {
   straighten: (pattern: Pattern, known: KnownWords, progress: Progress) =>
     proposeTrue(pattern, known, progress),
   ...makeJobs,
+  routeByHand: (pattern: Pattern, progress: Progress) => routeByHand(pattern, progress),
 };
 
 export type Jobs = typeof jobs;

@@ -1,3 +1,4 @@
+import type { HandEffort, HandPace } from '#craft/route/effort.ts';
 import type { PrickingPass } from '#pattern/order.ts';
 import type { HandRoute, MachineRoute } from '../route.ts';
 import type { RouteTrouble } from '../trouble.ts';
@@ -5,21 +6,29 @@ import { countInWords, numberInWords } from './number.ts';
 
 /** The hand's order as a page to read and tick off. */
 export function handRouteInWords({ order, effort, pace }: HandRoute): string {
-  const { holes, settings, waxings, minutes } = effort;
-  if (holes === 0) return 'There is no hole to prick.\n';
-  const lines = [
-    `${countInWords(holes, 'hole')}, ${countInWords(settings, 'ruler setting')}, ` +
-      `${countInWords(waxings, 'waxing')} (one every ${countInWords(pace.holesPerWaxing, 'hole')}), ` +
-      `roughly ${countInWords(minutes, 'minute')} without a rest.`,
-    '',
-  ];
+  if (effort.holes === 0) return 'There is no hole to prick.\n';
+  const lines = [effortInWords(effort, pace), ''];
   let setting = 0;
   for (const { kind, ruler, order: pins } of order.passes) {
     const how = ruler === null ? 'by eye' : `ruler ${++setting}`;
-    lines.push(`[ ] ${PASS[kind]}, ${how}: ${countInWords(pins.length, 'hole')}, ${numbers(pins)}`);
+    lines.push(
+      `[ ] ${passKindInWords[kind]}, ${how}: ${countInWords(pins.length, 'hole')}, ${numbers(pins)}`,
+    );
   }
   return `${lines.join('\n')}\n`;
 }
+
+/** What lies ahead: '561 holes, 20 ruler settings, 141 waxings (one every 4 holes), roughly 31 minutes without a rest.' */
+export const effortInWords = (
+  { holes, settings, waxings, minutes }: HandEffort,
+  { holesPerWaxing }: HandPace,
+): string =>
+  `${countInWords(holes, 'hole')}, ${countInWords(settings, 'ruler setting')}, ` +
+  `${countInWords(waxings, 'waxing')} (one every ${countInWords(holesPerWaxing, 'hole')}), ` +
+  `${timeInWords(minutes)}.`;
+
+export const timeInWords = (minutes: number): string =>
+  `roughly ${countInWords(minutes, 'minute')} without a rest`;
 
 /** The machine's order as a page to read: what it comes to, then the holes. */
 export function machineRouteInWords(
@@ -53,7 +62,8 @@ export const routeTroubleInWords = (trouble: RouteTrouble): string => {
   }
 };
 
-const PASS: Readonly<Record<PrickingPass['kind'], string>> = {
+/** What is pricked in a pass. */
+export const passKindInWords: Readonly<Record<PrickingPass['kind'], string>> = {
   'outside-edge': 'outside edge',
   curve: 'curve',
   motif: 'motif',

@@ -11,6 +11,7 @@ import type { RepeatChoice } from '#craft/size/repeats.ts';
 import { eitherHabit, type Thread } from '#craft/size/thread.ts';
 import type { Fitted } from '../size/fit.ts';
 import type { Sizing, ThreadAtSize } from '../size/size.ts';
+import { NEEDLE_CAUTION } from './caution.ts';
 import { countInWords, listInWords, numberInWords } from './number.ts';
 
 /** A size as a page to read: the pattern, its new size, the copier, the threads, pins and needle. */
@@ -234,8 +235,6 @@ export function pinLines({ pins }: Sizing): string[] {
     ...(others.length === 0 ? [] : [`As thick in other gauges: ${listInWords(others)}.`]),
   ];
 }
-
-const NEEDLE_CAUTION = 'Needles are sharp: prick on a firm pad, and never with a finger under the card.';
 
 function pinSection(sizing: Sizing): string[] {
   const lines = pinLines(sizing);

@@ -1,0 +1,47 @@
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { HandRoute } from '#jobs/route.ts';
+import { passKindInWords } from '#jobs/words/route.ts';
+import type { Place } from './place.ts';
+import { stepInWords } from './words.ts';
+
+/** All steps, each a way to go there. */
+export function StepList({
+  route,
+  place,
+  done,
+  onGoTo,
+}: {
+  readonly route: HandRoute;
+  readonly place: Place;
+  readonly done: ReadonlySet<number>;
+  readonly onGoTo: (step: number) => void;
+}) {
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <Button className="button" aria-expanded={open} onPress={() => setOpen(!open)}>
+        {open ? 'Put the list of steps away' : 'Show all steps'}
+      </Button>
+      {open && (
+        <ol className="places steps" aria-label="All steps">
+          {route.order.passes.map((pass, step) => {
+            const made = pass.order.filter((pin) => done.has(pin)).length;
+            const state = made === pass.order.length ? '✓ done' : made > 0 ? `${made} done` : '';
+            return (
+              <li key={step} aria-current={step === place.step ? 'step' : undefined}>
+                <Button onPress={() => onGoTo(step)}>
+                  <strong>{step + 1}</strong>
+                  <span className="fill">
+                    {passKindInWords[pass.kind]}. {stepInWords(pass)}
+                  </span>
+                  <span>{state}</span>
+                </Button>
+              </li>
+            );
+          })}
+        </ol>
+      )}
+    </>
+  );
+}
