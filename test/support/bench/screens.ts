@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { goTo, openFile } from './index.ts';
+import { goTo, openFile } from './pages.ts';
 
 /**
  * Takes a page to every screen that there is: the shelf empty and filled, the settings, and each stage that the

@@ -1,0 +1,155 @@
+/**
+ * How the sheet answers the hand while it holds many pins, in a real browser without a graphics card; beside it the
+ * same dots drawn plainly in every frame, one arc each, in the same run. `npm run bench -- frames 100000` measures only
+ * that many; `frames lines` those with lines.
+ */
+import type { Browser, Page } from 'playwright-core';
+import { launchChromium } from '../../test/support/bench/browser.ts';
+import { goTo, openFile } from '../../test/support/bench/pages.ts';
+import { type MainThread, quantile, watchMainThread } from './tools/main-thread.ts';
+import { largePattern, withFile } from './tools/patterns.ts';
+import { drawPlainDots } from './tools/plain-dots.ts';
+import { tell, tellSpans } from './tools/report.ts';
+import { measureServed } from './tools/served.ts';
+
+const STEPS = 120;
+const TAPS = 15;
+
+await measureServed(async (address) => {
+  const wanted = process.argv[2];
+  for (const [count, lines] of [
+    [20_000, false],
+    [100_000, false],
+    [20_000, true],
+  ] as const) {
+    if (wanted && wanted !== (lines ? 'lines' : String(count))) continue;
+    const browser = await launchChromium();
+    await measureFrames(browser, address, count, lines);
+    await browser.close();
+  }
+});
+
+async function measureFrames(
+  browser: Browser,
+  address: string,
+  count: number,
+  lines: boolean,
+): Promise<void> {
+  const name = `${count} pins${lines ? ' and as many lines' : ''}`;
+  const pattern = largePattern(count, lines);
+  const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+  await page.goto(address);
+  const opening = await watchMainThread(browser, page, async () => {
+    await withFile(pattern, (file) => openFile(page, file));
+    await goTo(page, 'Pins');
+    await page.getByText(`${count} pins.`).waitFor();
+    await page.waitForTimeout(2500);
+  });
+  tellSpans(`${name}: longest task, opening`, opening.tasks, 1, 100);
+
+  const { x, y, width, height } = (await page.locator('canvas.sheet').boundingBox())!;
+  const middle = [x + width / 2, y + height / 2] as const;
+  const told = (doing: string, seen: MainThread) => {
+    tellSpans(`${name}: frame work, ${doing}, middle`, seen.frames, 0.5);
+    tellSpans(`${name}: frame work, ${doing}, 99 of 100`, seen.frames, 0.99, 16);
+    tellSpans(`${name}: frame work, ${doing}, longest`, seen.frames, 1);
+    tellSpans(`${name}: longest task, ${doing}`, seen.tasks, 1, 100);
+    tell(`${name}: frames a second, ${doing}`, 1000 / quantile(seen.intervals, 0.5), '');
+  };
+  const pan = await watchMainThread(browser, page, () => dragAbout(page, [middle[0] + 9, middle[1] + 9]));
+  told('panning', pan);
+  const zoom = await watchMainThread(browser, page, async () => {
+    await page.mouse.move(...middle);
+    for (let step = 0; step < STEPS; step++) {
+      await page.mouse.wheel(0, Math.floor(step / 30) % 2 === 0 ? -30 : 30);
+      await page.waitForTimeout(12);
+    }
+    await page.waitForTimeout(1000);
+  });
+  told('zooming', zoom);
+
+  // So near that a pin lies within reach of any place: about six pixels to the millimetre.
+  const whole = height / (1.1 * 2.5 * Math.sqrt(2 * count));
+  for (let step = 0; step < Math.log(6 / whole) / 0.4; step++) await page.mouse.wheel(0, -120);
+  await page.waitForTimeout(2500);
+  await page.mouse.click(...middle);
+  await page.getByRole('button', { name: 'Show the pins as a table' }).waitFor();
+  const chosen = await page.getByRole('region', { name: 'The chosen pin' }).count();
+  if (chosen !== 1) throw new Error('No pin lies under the middle of the sheet.');
+  const drag = await watchMainThread(browser, page, () => dragAbout(page, middle));
+  told('dragging a pin', drag);
+
+  await page.getByText('adds a pin').click();
+  const answers = await timeTaps(page, middle);
+  tell(`${name}: a tap is answered, middle of ${TAPS}`, quantile(answers, 0.5), 'ms', 50);
+  tell(`${name}: a tap is answered, longest`, Math.max(...answers), 'ms');
+  await page.close();
+
+  if (lines) return;
+  const peerPage = await browser.newPage({ viewport: { width: 1280, height: 800 } });
+  await peerPage.goto(address);
+  const peer = await watchMainThread(browser, peerPage, () =>
+    drawPlainDots(peerPage, pattern.pins, { width: Math.round(width), height: Math.round(height) }, 30),
+  );
+  await peerPage.close();
+  const middleOf = ({ frames }: MainThread) =>
+    quantile(
+      frames.map(({ own }) => own),
+      0.5,
+    );
+  tellSpans(`${name}: frame work of the same dots drawn plainly, middle`, peer.frames, 0.5);
+  tell(`${name}: plainly as against panning, middle`, middleOf(peer) / middleOf(pan), 'x');
+}
+
+/** Drags from a place to and fro, as fast as a screen shows it, and waits until the sheet is sharp again. */
+async function dragAbout(page: Page, [x, y]: readonly [number, number]): Promise<void> {
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let step = 1; step <= STEPS; step++) {
+    const angle = (2 * Math.PI * step) / STEPS;
+    await page.mouse.move(x + 200 * Math.sin(angle), y + 150 * Math.sin(2 * angle));
+    await page.waitForTimeout(12);
+  }
+  await page.mouse.move(x + 60, y + 30);
+  await page.mouse.up();
+  await page.waitForTimeout(1000);
+}
+
+/** Milliseconds from a tap's end to the first frame that shows what it changed. */
+async function timeTaps(page: Page, [x, y]: readonly [number, number]): Promise<number[]> {
+  await page.evaluate(() => {
+    const canvas = document.querySelector<HTMLCanvasElement>('canvas.sheet')!;
+    const answers: number[] = [];
+    Object.assign(window, { answers });
+    canvas.addEventListener(
+      'pointerup',
+      (event) => {
+        const { left, top } = canvas.getBoundingClientRect();
+        const look = () =>
+          canvas
+            .getContext('2d')!
+            .getImageData(event.clientX - left - 15, event.clientY - top - 15, 30, 30)
+            .data.join();
+        const before = look();
+        const frame = new MessageChannel();
+        frame.port1.onmessage = () => {
+          if (look() === before) ask();
+          else answers.push(performance.now() - event.timeStamp);
+        };
+        // A message sent in a frame is read when that frame has been painted.
+        const ask = () => requestAnimationFrame(() => frame.port2.postMessage(null));
+        ask();
+      },
+      { capture: true },
+    );
+  });
+  for (let tap = 0; tap < TAPS; tap++) {
+    await page.mouse.click(x - 140 + 20 * tap, y + 37);
+    await page.waitForFunction(
+      (taps) => (window as unknown as { answers: number[] }).answers.length > taps,
+      tap,
+    );
+    await page.waitForTimeout(200);
+  }
+  return page.evaluate(() => (window as unknown as { answers: number[] }).answers);
+}

@@ -1,0 +1,22 @@
+import type { Page } from 'playwright-core';
+
+/** Opens a file from the shelf, as a person chooses it, and waits for the sheet. */
+export async function openFile(
+  page: Page,
+  file: string | { name: string; mimeType: string; buffer: Buffer },
+): Promise<void> {
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open a file' }).click();
+  await (await chosen).setFiles(file);
+  await page.locator('canvas.sheet').waitFor();
+}
+
+/** Goes to a stage of the open design. */
+export async function goTo(page: Page, stage: string): Promise<void> {
+  await page.getByRole('link', { name: stage, exact: true }).click();
+  await page.getByRole('heading', { level: 2, name: stage }).waitFor();
+}
+
+/** Chooses one of a few by how its words begin. */
+export const choose = (page: Page, words: string): Promise<void> =>
+  page.locator('.choice-one', { hasText: new RegExp(`^${words}`) }).click();
