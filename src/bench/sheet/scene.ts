@@ -74,16 +74,26 @@ export function sceneOf(pattern: Pattern, before: Scene | null): Scene {
 export function differenceBox(one: Scene, other: Scene): Box | null {
   const boxes: Box[] = [];
   const gather = <Thing>(from: readonly Thing[], to: readonly Thing[], boxOf: (thing: Thing) => Box) => {
-    if (from === to) return;
-    const [before, after] = [new Set(from), new Set(to)];
-    for (const thing of from) if (!after.has(thing)) boxes.push(boxOf(thing));
-    for (const thing of to) if (!before.has(thing)) boxes.push(boxOf(thing));
+    const [some, others] = withoutSameEnds(from, to);
+    const [before, after] = [new Set(some), new Set(others)];
+    for (const thing of some) if (!after.has(thing)) boxes.push(boxOf(thing));
+    for (const thing of others) if (!before.has(thing)) boxes.push(boxOf(thing));
   };
   gather(one.pattern.pins, other.pattern.pins, boxOfPin);
   gather(one.areas, other.areas, ({ box }) => box);
   gather(one.marks, other.marks, ({ box }) => box);
   const box = boxes.filter((each) => !isEmptyBox(each)).reduce(joinBoxes, emptyBox);
   return isEmptyBox(box) ? null : box;
+}
+
+/** What is left of two lists without what they have in common from the beginning and from the end. */
+function withoutSameEnds<Thing>(from: readonly Thing[], to: readonly Thing[]): [Thing[], Thing[]] {
+  const shorter = Math.min(from.length, to.length);
+  let head = 0;
+  while (head < shorter && from[head] === to[head]) head++;
+  let tail = 0;
+  while (tail < shorter - head && from.at(-1 - tail) === to.at(-1 - tail)) tail++;
+  return [from.slice(head, from.length - tail), to.slice(head, to.length - tail)];
 }
 
 const boxOfPin = ({ x, y, diameter }: Pin): Box =>

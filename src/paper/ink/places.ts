@@ -5,8 +5,12 @@ import type { Anchor, Pattern } from '#pattern/pattern.ts';
 export type PlaceOf = (anchor: Anchor) => Point | undefined;
 
 export function placesOf(pattern: Pattern): PlaceOf {
-  const pins = new Map(pattern.pins.map((pin) => [pin.id, pin]));
-  return (anchor) => ('pin' in anchor ? pins.get(anchor.pin) : anchor);
+  let pins: ReadonlyMap<string, Point> | null = null;
+  return (anchor) => {
+    if (!('pin' in anchor)) return anchor;
+    pins ??= new Map(pattern.pins.map((pin) => [pin.id, pin]));
+    return pins.get(anchor.pin);
+  };
 }
 
 /** All of the places, or undefined where one of them is unknown. */

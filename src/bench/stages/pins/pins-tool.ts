@@ -25,7 +25,8 @@ export interface PinsToolEvents {
 export class PinsTool implements SheetTool {
   readonly #events: PinsToolEvents;
   #state: PinsToolState;
-  #index: PointIndex;
+  /** Made when it is first asked: among very many pins that takes longer than a tap may. */
+  #index: PointIndex | null = null;
   #dragged: Pin | null = null;
   /** Where a finger that is still down would add a pin. */
   #aim: Point | null = null;
@@ -33,21 +34,19 @@ export class PinsTool implements SheetTool {
   constructor(state: PinsToolState, events: PinsToolEvents) {
     this.#state = state;
     this.#events = events;
-    this.#index = new PointIndex(state.pattern.pins);
   }
 
   update(state: PinsToolState): void {
-    if (state.pattern.pins !== this.#state.pattern.pins) this.#index = new PointIndex(state.pattern.pins);
+    if (state.pattern.pins !== this.#state.pattern.pins) this.#index = null;
     this.#state = state;
   }
 
   tap(touch: SheetTouch): void {
-    const pin = this.#pinAt(touch);
     const { mode } = this.#state;
+    const pin = mode === 'add' ? null : this.#pinAt(touch);
     if (mode === 'add') this.#events.add(touch);
-    else if (mode === 'remove') {
-      if (pin) this.#events.remove(pin.id);
-    } else this.#events.choose(pin?.id ?? null);
+    else if (mode === 'choose') this.#events.choose(pin?.id ?? null);
+    else if (pin) this.#events.remove(pin.id);
   }
 
   grabs(touch: SheetTouch): boolean {
@@ -80,6 +79,7 @@ export class PinsTool implements SheetTool {
   }
 
   #pinAt({ at, reach }: SheetTouch): Pin | null {
+    this.#index ??= new PointIndex(this.#state.pattern.pins);
     const index = this.#index.nearest(at, reach);
     return index === null ? null : this.#state.pattern.pins[index]!;
   }
