@@ -4,7 +4,6 @@ import { countInWords } from '#jobs/words/number.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { useWork } from '../../document/use-design.ts';
-import { announce } from '../../parts/announce.ts';
 import { Message } from '../../parts/Message.tsx';
 import { Working } from '../../parts/Working.tsx';
 import { useJob } from '../../worker/use-job.ts';
@@ -38,7 +37,6 @@ export function FindPins({
     design.become(made, 'Found the pins');
     const doubtful = made.pins.filter(({ doubt }) => doubt && doubt.length > 0).length;
     setTold({ kind: 'good', sentences: [...notes, inDoubt(doubtful)] });
-    announce(`${countInWords(made.pins.length, 'pin')} found.`);
   };
   const press = () => (pattern.pins.length > 0 ? setAsked(true) : void find());
 
@@ -46,7 +44,7 @@ export function FindPins({
     <section aria-labelledby="paper-pins">
       <h3 id="paper-pins">Its pins</h3>
       {told && (
-        <Message kind={told.kind} onDismiss={() => setTold(null)}>
+        <Message kind={told.kind}>
           {told.sentences.map((sentence) => (
             <p key={sentence}>{sentence}</p>
           ))}

@@ -41,9 +41,7 @@ export function ItsSize({ pattern, paper, picture, editable }: ItsSizeProps) {
             : scaleInWords(scale, { scale: stated }, BENCH).join(' ')}
         </Message>
       )}
-      {scale.from === 'file' && (
-        <p>Scanners are seldom wrong; a ruler laid on the paper tells for certain.</p>
-      )}
+      {scale.from === 'file' && <p>A ruler laid on the paper tells for certain.</p>}
       {measuring ? (
         <Measure paper={paper} onClose={() => setMeasuring(false)} />
       ) : (
