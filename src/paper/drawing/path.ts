@@ -1,5 +1,6 @@
 import { type Box, growBox } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
+import { smoothThrough } from '#base/geometry/smooth.ts';
 
 /** One step of a drawn line; `curve` is a cubic Bezier curve with its two control points. */
 export type PathStep =
@@ -72,24 +73,12 @@ export function roundedRectangle({ left, top, right, bottom }: Box, radius: numb
   ];
 }
 
-/**
- * A smooth curve through all the points: cubic pieces whose tangents run along the neighbours
- * (Catmull and Rom 1974, uniform, as Bezier pieces with handles of one sixth).
- */
+/** A smooth curve through all the points (see `smoothThrough`). */
 export function smoothCurve(points: readonly Point[], closed = false): Path {
   if (points.length < 3) return polyline(points, closed);
-  const count = points.length;
-  const at = (index: number): Point =>
-    closed ? points[(index + count) % count]! : points[Math.min(count - 1, Math.max(0, index))]!;
-  const steps: PathStep[] = [{ step: 'move', to: at(0) }];
-  for (let index = 0; index < (closed ? count : count - 1); index++) {
-    const [before, from, to, after] = [at(index - 1), at(index), at(index + 1), at(index + 2)];
-    steps.push({
-      step: 'curve',
-      first: { x: from.x + (to.x - before.x) / 6, y: from.y + (to.y - before.y) / 6 },
-      second: { x: to.x - (after.x - from.x) / 6, y: to.y - (after.y - from.y) / 6 },
-      to,
-    });
+  const steps: PathStep[] = [{ step: 'move', to: points[0]! }];
+  for (const [, first, second, to] of smoothThrough(points, closed)) {
+    steps.push({ step: 'curve', first, second, to });
   }
   if (closed) steps.push({ step: 'close' });
   return steps;
