@@ -31,7 +31,7 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
         <a className="button quiet" href="#/">
           Shelf
         </a>
-        <h1>{name}</h1>
+        <h1 dir="auto">{name}</h1>
         <SaveState work={work} keeps={keeps} />
         <div className="buttons" data-steps>
           <Button

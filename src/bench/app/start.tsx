@@ -7,6 +7,7 @@ import type { Store } from '../store/use-database.ts';
 import { App } from './App.tsx';
 import { countRepeatedTapsOnce } from './repeated-taps.ts';
 import { StoreGone } from './StoreGone.tsx';
+import { catchStrayDrops } from './stray-drops.ts';
 import '../style/letters.css';
 import '../style/bench.css';
 
@@ -14,6 +15,7 @@ import '../style/bench.css';
 export async function start(): Promise<void> {
   show();
   watchInstalling();
+  catchStrayDrops();
   countRepeatedTapsOnce();
   const root = createRoot(document.getElementById('bench')!);
   const leave = () => root.render(<StoreGone why="left" />);

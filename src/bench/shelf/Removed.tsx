@@ -16,7 +16,9 @@ export function Removed({
   if (!last) return null;
   return (
     <Message kind="note" onDismiss={onDismiss}>
-      <p>“{last.name}” was removed. It can be brought back until you leave the shelf.</p>
+      <p>
+        “<bdi>{last.name}</bdi>” was removed. It can be brought back until you leave the shelf.
+      </p>
       <Button className="button" onPress={() => onUndo(last)}>
         Undo
       </Button>
