@@ -11,7 +11,7 @@ export const smallOrCrowded = (page: Page): Promise<string[]> =>
       // A choice is touched by its words, and a slider by its track.
       const target = control.closest('label, .slider-track') ?? control;
       const { width, height } = target.getBoundingClientRect();
-      if (width > 0 && height > 0) targets.add(target);
+      if (width > 0 && height > 0 && target.checkVisibility()) targets.add(target);
     }
     /** What scrolls an element, and the part of the element that can be seen in it. */
     const seenOf = (target: Element) => {

@@ -11,6 +11,9 @@ export async function onEveryScreen(
 ): Promise<string[]> {
   const found: string[] = [];
   const here = async (screen: string) => {
+    await page.evaluate(() => {
+      for (const folded of document.querySelectorAll('details')) folded.open = true;
+    });
     await atRest(page);
     for (const one of await inspect()) found.push(`${screen}: ${one}`);
   };
