@@ -1,4 +1,7 @@
 import type { Progress } from '#base/progress.ts';
+import type { PaperSize } from '#base/units/paper.ts';
+import { arrangePattern } from '#jobs/arrange/arrange.ts';
+import type { ArrangeStep } from '#jobs/arrange/steps.ts';
 import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
 import { draftFitting } from '#jobs/draft/fit.ts';
 import type { RecipeSource } from '#jobs/draft/source.ts';
@@ -27,6 +30,8 @@ export const jobs = {
   /** `fresh` is the path of a part that was just put in, and is made to fit. */
   draft: (source: RecipeSource, fresh: string | null, _progress: Progress) =>
     fresh === null ? draftRecipe(source, []) : draftFitting(source, fresh),
+  arrange: (pattern: Pattern, steps: readonly ArrangeStep[], _progress: Progress) =>
+    arrangePattern(pattern, steps),
   draftFile: (bytes: Uint8Array, _progress: Progress) => draftFile(bytes),
   paper,
   paperScale,

@@ -49,6 +49,11 @@ export class LatestJob<Name extends keyof Jobs> {
     }
   }
 
+  /** Gets a worker ready, so that the first wish need not wait for it. */
+  warm(): void {
+    this.#worker ??= new HeldWorker();
+  }
+
   /** Forgets every wish. */
   stop(): void {
     this.#newest++;

@@ -3,6 +3,7 @@ import { Button } from 'react-aria-components';
 import { takesInWords } from '#jobs/words/draft.ts';
 import type { Figure, Takes } from '#pattern/recipe/walk.ts';
 import { LengthField } from '../../parts/LengthField.tsx';
+import { Switch } from '../../parts/Switch.tsx';
 import { usePreferences } from '../../settings/preferences.ts';
 import { NumberField } from './NumberField.tsx';
 import { SelectField } from './SelectField.tsx';
@@ -26,7 +27,7 @@ export function FigureField({ figure, label, isTroubled, onSet }: FigureFieldPro
       <div className="figure-row">
         <Value {...{ figure, label, onSet }} />
         {step !== null && (
-          <div className="figure-steps">
+          <div className="figure-steps" data-steps>
             <StepButton sign="−" words={`${label}: less`} to={step.less} onSet={onSet} />
             <StepButton sign="+" words={`${label}: more`} to={step.more} onSet={onSet} />
           </div>
@@ -97,18 +98,11 @@ function Value({ figure, label, onSet }: Pick<FigureFieldProps, 'figure' | 'labe
       );
     case 'yes-or-no':
       return (
-        <label className="switch">
-          <input
-            type="checkbox"
-            checked={value === true}
-            onChange={({ target }) => onSet(target.checked ? 'yes' : 'no')}
-          />
-          {label}
-        </label>
+        <Switch words={label} label={label} on={value === true} onChange={(on) => onSet(on ? 'yes' : 'no')} />
       );
     case 'text':
       return (
-        <label className="switch">
+        <label className="colour">
           <input type="color" value={String(value)} onChange={({ target }) => onSet(target.value)} />
           {label}
         </label>

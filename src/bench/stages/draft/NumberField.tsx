@@ -7,11 +7,14 @@ export function NumberField({
   label,
   value,
   onText,
+  keeps = false,
 }: {
   readonly label: string;
   readonly value: number;
   /** Told of what is typed, at every key. */
   readonly onText: (text: string) => void;
+  /** Whether what was typed stays when the field is left; else `value` is shown again. */
+  readonly keeps?: boolean;
 }) {
   const { decimal } = usePreferences();
   const [typed, setTyped] = useState<string | null>(null);
@@ -21,9 +24,9 @@ export function NumberField({
       value={typed ?? String(value).replace('.', decimal)}
       onChange={(text) => {
         setTyped(text);
-        if (text.trim() !== '') onText(text);
+        if (keeps || text.trim() !== '') onText(text);
       }}
-      onBlur={() => setTyped(null)}
+      onBlur={() => !keeps && setTyped(null)}
     >
       <Label>{label}</Label>
       <Input inputMode="decimal" autoComplete="off" />

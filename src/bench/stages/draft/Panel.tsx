@@ -1,5 +1,6 @@
 import { useDesignState } from '../../document/use-design.ts';
 import { Message } from '../../parts/Message.tsx';
+import { Arrange } from './arrange/Arrange.tsx';
 import { RecipePanel } from './RecipePanel.tsx';
 import './draft.css';
 
@@ -7,12 +8,22 @@ import './draft.css';
 export function Panel() {
   const { pattern } = useDesignState();
   const { recipe } = pattern;
-  if (recipe) return <RecipePanel pattern={{ ...pattern, recipe }} />;
+  return (
+    <>
+      {recipe ? <RecipePanel pattern={{ ...pattern, recipe }} /> : <NoRecipe />}
+      <Arrange pattern={pattern} />
+    </>
+  );
+}
+
+/** What to do with a pattern that was not drafted. */
+function NoRecipe() {
   return (
     <Message kind="note">
       <p>
         This pattern keeps no recipe: it was traced, drawn by hand or arranged since it was drafted. So there
-        are no figures to change here. Go on with the next stages, or begin another from a recipe.
+        are no figures to change here. Arrange it as a whole, go on with the next stages, or begin another
+        from a recipe.
       </p>
       <a className="button" href="#/recipes">
         From a recipe

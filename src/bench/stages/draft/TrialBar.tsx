@@ -18,7 +18,7 @@ export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly on
           <p>{trialTroubleInWords(trouble)}</p>
           {inTheWay && inTheWay.nearest !== null && (
             <Button className="button" onPress={() => trial.set(inTheWay.path, String(inTheWay.nearest))}>
-              Take {inTheWay.nearest}
+              Take {inTheWay.nearestInWords}
             </Button>
           )}
         </Message>

@@ -1,5 +1,6 @@
 import { figureTroubleInWords } from '#jobs/words/draft.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
+import { numberInWords } from '#jobs/words/number.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
 import type { TrialTrouble } from './use-trial.ts';
 
@@ -18,10 +19,22 @@ export function trialTroubleInWords(trouble: TrialTrouble): string {
   }
 }
 
-/** The figure that stands in the way, and what it can be instead; null where no single figure does. */
-export function figureInTheWay(
-  trouble: TrialTrouble | null,
-): { readonly path: string; readonly nearest: number | null } | null {
-  if (trouble?.kind === 'recipe-figure') return { path: trouble.figure, nearest: trouble.nearest ?? null };
-  return trouble?.kind === 'bad-figure' ? { path: trouble.figure, nearest: null } : null;
+/** The figure that stands in the way, and the nearest that works; null where no single figure does. */
+export interface FigureInTheWay {
+  readonly path: string;
+  readonly nearest: number | null;
+  /** '7.21 mm'. */
+  readonly nearestInWords: string;
+}
+
+export function figureInTheWay(trouble: TrialTrouble | null): FigureInTheWay | null {
+  if (trouble?.kind === 'bad-figure') return { path: trouble.figure, nearest: null, nearestInWords: '' };
+  if (trouble?.kind !== 'recipe-figure') return null;
+  const { figure, nearest, unit } = trouble;
+  const unitInWords = unit === 'mm' ? ' mm' : unit === 'degrees' ? ' degrees' : '';
+  return {
+    path: figure,
+    nearest: nearest ?? null,
+    nearestInWords: nearest === undefined ? '' : `${numberInWords(nearest, 3)}${unitInWords}`,
+  };
 }

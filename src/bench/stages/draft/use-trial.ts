@@ -67,7 +67,10 @@ export function useTrial(pattern: Drafted): Trial {
     tried.current = null;
     setState({ ...REST, ...with_ });
   };
-  useEffect(() => () => drafter.close(), [drafter]);
+  useEffect(() => {
+    drafter.warm();
+    return () => drafter.close();
+  }, [drafter]);
   // Another step, such as Undo, ends what is tried: it was tried on a pattern that is no longer there.
   // biome-ignore lint/correctness/useExhaustiveDependencies: begins anew with each pattern.
   useEffect(() => rest(), [pattern]);

@@ -2,6 +2,7 @@ import { Button, Group } from 'react-aria-components';
 import type { Point } from '#base/geometry/point.ts';
 import type { GuidePoint } from '#craft/draft/guides/guide.ts';
 import { LengthField } from '../../../parts/LengthField.tsx';
+import { Switch } from '../../../parts/Switch.tsx';
 import { NUDGES } from './guide-tool.ts';
 
 const WAYS = [
@@ -43,7 +44,7 @@ export function PointFields({
         <LengthField label="Down" value={y} any onChange={(to) => onMove({ x, y: to })} />
       </div>
       {NUDGES.map((step) => (
-        <Group key={step} className="buttons nudges" aria-label={`Move by ${step} mm`}>
+        <Group key={step} className="buttons nudges" data-steps aria-label={`Move by ${step} mm`}>
           <span aria-hidden="true">{step} mm</span>
           {WAYS.map(([sign, way, across, down]) => (
             <Button
@@ -58,10 +59,12 @@ export function PointFields({
         </Group>
       ))}
       {canBeSharp && (
-        <label className="switch">
-          <input type="checkbox" checked={isSharp} onChange={({ target }) => onSharp(target.checked)} />
-          The outline turns a corner here
-        </label>
+        <Switch
+          words="The outline turns a corner here"
+          label="The outline turns a corner here"
+          on={isSharp}
+          onChange={onSharp}
+        />
       )}
       <div className="buttons">
         {canAddBehind && (
