@@ -1,5 +1,4 @@
 import type { Progress } from '#base/progress.ts';
-import type { PaperSize } from '#base/units/paper.ts';
 import { arrangePattern } from '#jobs/arrange/arrange.ts';
 import type { ArrangeStep } from '#jobs/arrange/steps.ts';
 import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
