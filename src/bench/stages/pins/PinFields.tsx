@@ -1,6 +1,7 @@
 import { Button, Group } from 'react-aria-components';
 import type { Pin } from '#pattern/pattern.ts';
-import { LengthField } from '../../parts/LengthField.tsx';
+import { usePattern } from '../../document/use-design.ts';
+import { PlaceField } from '../../parts/PlaceField.tsx';
 
 const WAYS = [
   ['←', 'left', -1, 0],
@@ -8,8 +9,8 @@ const WAYS = [
   ['↑', 'up', 0, -1],
   ['↓', 'down', 0, 1],
 ] as const;
-/** Small steps, mm. */
-const NUDGES = [0.1, 1] as const;
+/** Small steps, in the pattern's unit. */
+const NUDGES = { mm: [0.1, 1], px: [1, 10] } as const;
 
 /** The chosen pin: its place and size as figures, small steps, and removing it. */
 export function PinFields({
@@ -21,31 +22,34 @@ export function PinFields({
   readonly onChange: (pin: Pin, words: string) => void;
   readonly onRemove: () => void;
 }) {
+  const { unit } = usePattern();
   return (
     <section className="offer" aria-label="The chosen pin">
       <h3>The chosen pin</h3>
       <div className="pair">
-        <LengthField
+        <PlaceField
+          unit={unit}
           label="Across"
           value={pin.x}
-          any
           onChange={(x) => onChange({ ...pin, x }, 'Moved a pin')}
         />
-        <LengthField
+        <PlaceField
+          unit={unit}
           label="Down"
           value={pin.y}
-          any
           onChange={(y) => onChange({ ...pin, y }, 'Moved a pin')}
         />
       </div>
-      {NUDGES.map((nudge) => (
-        <Group key={nudge} className="steps" aria-label={`Move by ${nudge} mm`} data-steps>
-          <span>by {nudge} mm</span>
+      {NUDGES[unit].map((nudge) => (
+        <Group key={nudge} className="steps" aria-label={`Move by ${nudge} ${unit}`} data-steps>
+          <span>
+            by {nudge} {unit}
+          </span>
           {WAYS.map(([sign, way, x, y]) => (
             <Button
               key={way}
               className="button"
-              aria-label={`${nudge} mm ${way}`}
+              aria-label={`${nudge} ${unit} ${way}`}
               onPress={() => onChange({ ...pin, x: pin.x + x * nudge, y: pin.y + y * nudge }, 'Moved a pin')}
             >
               {sign}

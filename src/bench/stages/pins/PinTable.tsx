@@ -1,7 +1,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Pin } from '#pattern/pattern.ts';
-import { usePreferences } from '../../settings/preferences.ts';
+import { usePattern } from '../../document/use-design.ts';
+import { usePlaces } from '../../parts/use-places.ts';
 
 const PAGE = 50;
 
@@ -15,7 +16,7 @@ export function PinTable({
   readonly chosen: string | null;
   readonly onChoose: (pin: Pin) => void;
 }) {
-  const { shown } = usePreferences();
+  const shown = usePlaces(usePattern().unit);
   const [open, setOpen] = useState(false);
   const [page, setPage] = useState(0);
   const pages = Math.max(1, Math.ceil(pins.length / PAGE));
