@@ -3,12 +3,21 @@ import { Watched } from '../watched/watched.ts';
 /** A newer bench that waits to take over, or null where there is none. */
 export const waiting = new Watched<ServiceWorker | null>(null);
 
+/** Whether a newer bench took over in another page, so that this one is of the past. */
+export const renewed = new Watched(false);
+
 /**
  * Keeps the bench in this browser, so that it opens without a network. Where the browser cannot, the bench works all
  * the same while there is one.
  */
 export async function keepOffline(): Promise<void> {
   if (!('serviceWorker' in navigator) || !import.meta.env.PROD) return;
+  // Where there is none yet, the first one takes over as soon as it is here, and nothing changes by it.
+  let current = navigator.serviceWorker.controller;
+  navigator.serviceWorker.addEventListener('controllerchange', () => {
+    if (current && !takingOver) renewed.set(true);
+    current = navigator.serviceWorker.controller;
+  });
   try {
     const registration = await navigator.serviceWorker.register('./service-worker.js', {
       updateViaCache: 'none',
@@ -25,10 +34,13 @@ export async function keepOffline(): Promise<void> {
   }
 }
 
-/** Lets the newer bench take over and loads it; what was done is put away by then. */
+let takingOver = false;
+
+/** Lets the newer bench take over and loads it; by then everything must be put away. */
 export function takeOver(): void {
   const worker = waiting.get();
   if (!worker) return;
+  takingOver = true;
   navigator.serviceWorker.addEventListener('controllerchange', () => location.reload(), { once: true });
   worker.postMessage('take-over');
 }

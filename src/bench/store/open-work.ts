@@ -15,8 +15,18 @@ export interface OpenedWork {
   readonly saved: Watched<Saved>;
   /** Makes it editable here where another page held it. */
   takeOver(): Promise<void>;
+  /** Resolves when everything is put away: to whether it could be. */
+  settled(): Promise<boolean>;
   /** Puts everything away and lets go of it. */
   close(): Promise<void>;
+}
+
+const openWorks = new Set<OpenedWork>();
+
+/** Resolves when everything done in this page is put away: to whether it could be. */
+export async function putAllAway(): Promise<boolean> {
+  const saved = await Promise.all([...openWorks].map((work) => work.settled()));
+  return saved.every((one) => one);
 }
 
 /**
@@ -52,7 +62,7 @@ export async function openWork(database: Database, id: string): Promise<OpenedWo
     void askForPromiseOnce(database);
   });
   design = new OpenDesign(state, journal);
-  return {
+  const work: OpenedWork = {
     id,
     name: card.name,
     design,
@@ -63,9 +73,16 @@ export async function openWork(database: Database, id: string): Promise<OpenedWo
       // What the other page did last is in the store by now.
       location.reload();
     },
+    async settled() {
+      await journal.settled();
+      return saved.get().at !== 'failed';
+    },
     async close() {
       await journal.settled();
       holding.release();
+      openWorks.delete(work);
     },
   };
+  openWorks.add(work);
+  return work;
 }
