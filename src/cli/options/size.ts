@@ -1,14 +1,14 @@
 import { failed, type Result } from '#base/result.ts';
-import { parseLength } from '#base/units/parse-length.ts';
 import { type Fibre, fibres } from '#base/units/yarn/fibre.ts';
 import { parseYarn } from '#base/units/yarn/parse.ts';
-import type { YarnSystem } from '#base/units/yarn/system.ts';
 import type { YarnTrouble } from '#base/units/yarn/trouble.ts';
 import { type Copier, usualCopier } from '#craft/size/copier.ts';
 import { type LaceKind, usualWraps } from '#craft/size/grid.ts';
 import { USUAL_LIMIT } from '#craft/size/repeats.ts';
 import { type Thread, threadOf } from '#craft/size/thread.ts';
+import { readCopier, readCorners, readNumber, readShare, readWraps } from '#jobs/size/read.ts';
 import type { FitPlace, FitTarget, SizeTarget, SizeWish } from '#jobs/size/wish.ts';
+import { likelyFibre } from '#jobs/threads/likely-fibre.ts';
 import type { ThreadTrouble } from '#jobs/trouble.ts';
 import type { ThreadEntry } from '#pattern/threads/thread-list.ts';
 import { orRefuse } from '../outcome/refused.ts';
@@ -58,14 +58,10 @@ export function sizeWishOf(flags: SizeFlags, list: readonly ThreadEntry[]): Size
   };
 }
 
-/** Labels in these systems are of these fibres unless something else is said. */
-const FIBRE_OF: Partial<Record<YarnSystem, Fibre>> = { NeL: 'linen', Ne: 'cotton', NeK: 'wool' };
-
 function threadGiven({ thread, fibre, wraps }: SizeFlags): Thread[] {
   if (thread === undefined && wraps === undefined) return [];
   const yarn = thread === undefined ? null : orRefuse(inThread(parseYarn(thread)), '--thread');
-  // Counted windings alone tell the thickness; which fibre it is then only tells its weight.
-  const likely = thread && /silk/i.test(thread) ? 'silk' : yarn ? FIBRE_OF[yarn.system] : 'cotton';
+  const likely = likelyFibre(thread ?? null, yarn) ?? undefined;
   const spun = needed('--fibre', fibre ?? likely, `what the thread is spun of: ${fibres.join(', ')}`);
   return [
     threadOrRefuse({
@@ -115,31 +111,16 @@ const fitOf = (place: FitPlace, { corner, by, repeats, limit }: SizeFlags): FitT
   limit: limit ?? USUAL_LIMIT,
 });
 
-/** A number with a point or a comma; null for anything else. */
-const numberIn = (text: string): number | null =>
-  /^\d{1,6}([.,]\d{1,6})?$/.test(text) ? Number(text.replace(',', '.')) : null;
-
 /** `71%`, `71 %` or `0.71`, as a factor above nought. */
 export const share =
   (option: string, example: string) =>
-  (text: string): number => {
-    const percent = text.trim().endsWith('%');
-    const number = numberIn(text.replace('%', '').trim());
-    if (number === null || number <= 0) badOption(option, text, `a percentage such as ${example}`);
-    // 71 for 71 %, and 0.71 for the same; nobody asks for a pattern 71 times as large.
-    return percent || number > 10 ? number / 100 : number;
-  };
+  (text: string): number =>
+    readShare(text) ?? badOption(option, text, `a percentage such as ${example}`);
 
 /** `28/cm`, `28` or `71/in`: wraps in a centimetre. */
-export function wraps(text: string): number {
-  const [, figures = '', unit = 'cm'] =
-    /^([\d.,]+)\s*(?:(?:\/|per|a|an|wraps)\s*)*(cm|in|inch)?$/i.exec(text.trim()) ?? [];
-  const number = numberIn(figures);
-  const perCm = number === null ? Number.NaN : unit.toLowerCase() === 'cm' ? number : number / 2.54;
-  return perCm >= 1 && perCm <= 200
-    ? perCm
-    : badOption('--wraps', text, 'how often it goes round side by side, such as 28/cm or 71/in');
-}
+export const wraps = (text: string): number =>
+  readWraps(text) ??
+  badOption('--wraps', text, 'how often it goes round side by side, such as 28/cm or 71/in');
 
 /** `280x280mm`, `11x11in`, `280`: the sides of a cloth. */
 export function cloth(text: string): { width: number; height: number } {
@@ -152,30 +133,20 @@ export function cloth(text: string): { width: number; height: number } {
 }
 
 /** `1.5 repeats` or `40mm`: what both corners of a side take of it. */
-export function corner(text: string): FitTarget['corners'] {
-  const repeats = /^([\d.,]+)\s*repeats?$/i.exec(text.trim())?.[1];
-  const many = repeats === undefined ? null : numberIn(repeats);
-  if (many !== null) return { repeats: many };
-  const mm = parseLength(text);
-  return mm.ok && mm.value >= 0 && repeats === undefined
-    ? { mm: mm.value }
-    : badOption('--corner', text, 'what the corners of one side take of it, such as 40mm or "2 repeats"');
-}
+export const corner = (text: string): FitTarget['corners'] =>
+  readCorners(text) ??
+  badOption('--corner', text, 'what the corners of one side take of it, such as 40mm or "2 repeats"');
 
 /** `50-200%`: what a photocopier can be set to. */
-export function copier(text: string): Copier {
-  const [, from = '', to = ''] = /^(\d+)\s*%?\s*(?:-|\u2013|to|\.\.)\s*(\d+)\s*%?$/.exec(text.trim()) ?? [];
-  const [least, most] = [numberIn(from), numberIn(to)];
-  if (least === null || most === null || least < 1 || least >= 100 || most <= 100 || most > 1000)
-    badOption('--copier', text, 'the least and the most that it can be set to, such as 50-200%');
-  return { ...usualCopier, least, most };
-}
+export const copier = (text: string): Copier =>
+  readCopier(text) ??
+  badOption('--copier', text, 'the least and the most that it can be set to, such as 50-200%');
 
 /** A count above nought, or a number of wraps. */
 export const numberAbove =
   (option: string, example: string, whole = false) =>
   (text: string): number => {
-    const number = numberIn(text.trim());
+    const number = readNumber(text.trim());
     return number !== null && number > 0 && (!whole || Number.isInteger(number))
       ? number
       : badOption(option, text, `a number such as ${example}`);

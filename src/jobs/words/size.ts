@@ -10,7 +10,7 @@ import { type Fit, type LaceKind, usualWraps } from '#craft/size/grid.ts';
 import type { RepeatChoice } from '#craft/size/repeats.ts';
 import { eitherHabit, type Thread } from '#craft/size/thread.ts';
 import type { Fitted } from '../size/fit.ts';
-import type { Sizing, ThreadAtSize } from '../size/size.ts';
+import type { Measures, Sizing, ThreadAtSize } from '../size/size.ts';
 import { NEEDLE_CAUTION } from './caution.ts';
 import { countInWords, listInWords, numberInWords } from './number.ts';
 
@@ -47,13 +47,18 @@ const LACE: Readonly<Record<LaceKind, string>> = {
   'heavy-cloth': 'heavy cloth',
 };
 
-function patternSection({ before, after, factor, pattern, redrafted, fitted }: Sizing): string[] {
-  if (before.spacing === null && before.repeat === null) return [];
-  const { spacing, repeat } = before;
+/** How far the footside pins stand apart and how long a repeat is; nothing where neither is known. */
+export function measuresInWords({ spacing, repeat }: Measures): string | null {
   const said = [
     ...(spacing === null ? [] : [`footside pins stand ${formatBoth(spacing)} apart`]),
     ...(repeat === null ? [] : [`a repeat is ${formatBoth(repeat)} long`]),
   ];
+  return said.length === 0 ? null : `${capital(listInWords(said))}.`;
+}
+
+function patternSection({ before, after, factor, pattern, redrafted, fitted }: Sizing): string[] {
+  const measures = measuresInWords(before);
+  if (measures === null) return [];
   const changed =
     factor === 1
       ? []
@@ -67,7 +72,7 @@ function patternSection({ before, after, factor, pattern, redrafted, fitted }: S
     redrafted && fitted ? `  It was drafted anew with ${fitted.chosen.counts[0]} repeats.` : null;
   return [
     pattern === null ? 'The grid' : 'The pattern',
-    `  ${capital(listInWords(said))}.`,
+    `  ${measures}`,
     ...changed,
     ...(remade ? [remade] : []),
   ];
@@ -98,7 +103,8 @@ function fitSection({ target, stretches, chosen, choices }: Fitted, spacing: num
   ];
 }
 
-function choiceInWords(
+/** One number of repeats, and what it changes. */
+export function choiceInWords(
   { way, counts, scale, ease, cost, fits }: RepeatChoice,
   spacing: number | null,
 ): string {
@@ -136,20 +142,25 @@ export function copiesInWords(copies: CopyChain | null): string {
   return `${steps.join(', then ')}${miss}`;
 }
 
-function threadSection({ thread, rightSpacing, here }: ThreadAtSize, { after }: Sizing): string[] {
+function threadSection(one: ThreadAtSize, { after }: Sizing): string[] {
+  const { thread } = one;
+  return [`${thread.name} (${thread.fibre})`, ...threadLines(one, after).map((line) => `  ${line}`)];
+}
+
+/** What is known of a thread, and how it suits the pattern. */
+export function threadLines({ thread, rightSpacing, here }: ThreadAtSize, { spacing }: Measures): string[] {
   return [
-    `${thread.name} (${thread.fibre})`,
     ...countsInWords(thread),
     ...habitInWords(thread),
-    `  ${wrapsInWords(thread)}`,
-    `  ${formatMm(thread.wrapped, 3)} thick as it winds on a ruler, ${formatMm(thread.compact, 3)} pulled tight in cloth.`,
-    `  Just right where footside pins stand ${formatBoth(rightSpacing)} apart.`,
-    ...(here && after.spacing !== null
+    wrapsInWords(thread),
+    `${formatMm(thread.wrapped, 3)} thick as it winds on a ruler, ${formatMm(thread.compact, 3)} pulled tight in cloth.`,
+    `Just right where footside pins stand ${formatBoth(rightSpacing)} apart.`,
+    ...(here && spacing !== null
       ? [
-          `  At ${formatMm(after.spacing)}: ${numberInWords(here.wraps, 1)} wraps in the gap; it ${FIT[here.fit]}.`,
+          `At ${formatMm(spacing)}: ${numberInWords(here.wraps, 1)} wraps in the gap; it ${fitInWords[here.fit]}.`,
           ...(here.fit === 'suits'
             ? []
-            : [`  To suit it, the pattern at ${percentInWords(here.scale)}: ${copiesInWords(here.copies)}.`]),
+            : [`To suit it, the pattern at ${percentInWords(here.scale)}: ${copiesInWords(here.copies)}.`]),
         ]
       : []),
   ];
@@ -162,16 +173,17 @@ const FEW = 2;
 const habitInWords = (thread: Thread): string[] =>
   thread.yarn && eitherHabit(thread)
     ? [
-        `  Old spun silk numbers the whole thread, not the strand: if this one does, it is far finer. Then write "${formatYarn(thread.yarn)} resultant"; counted wraps tell.`,
+        `Old spun silk numbers the whole thread, not the strand: if this one does, it is far finer. Then write "${formatYarn(thread.yarn)} resultant"; counted wraps tell.`,
       ]
     : [];
 
 const threadLine = ({ thread, rightSpacing, here }: ThreadAtSize): string =>
   `  ${thread.name}: ${numberInWords(thread.wrapsPerCm, 1)} wraps a cm, just right at ${formatMm(rightSpacing)}${
-    here ? `, the pattern at ${percentInWords(here.scale)}; as it is, it ${FIT[here.fit]}` : ''
+    here ? `, the pattern at ${percentInWords(here.scale)}; as it is, it ${fitInWords[here.fit]}` : ''
   }.`;
 
-const FIT: Readonly<Record<Fit, string>> = {
+/** How a thread suits, after 'it'. */
+export const fitInWords: Readonly<Record<Fit, string>> = {
   suits: 'suits',
   'rather-thin': 'is rather thin, the lace comes out open',
   'rather-thick': 'is rather thick, the lace comes out full',
@@ -187,7 +199,7 @@ function countsInWords({ yarn, tex }: Thread): string[] {
     ? USUAL.filter((system) => system !== yarn.system).map((system) => formatYarn(yarn, system))
     : USUAL.map((system) => formatCount(tex, system));
   return [
-    `  ${yarn ? `The whole thread weighs ${formatCount(tex, 'tex')}; in other systems` : 'About, from its wraps'}: ${said.join(', ')}.`,
+    `${yarn ? `The whole thread weighs ${formatCount(tex, 'tex')}; in other systems` : 'About, from its wraps'}: ${said.join(', ')}.`,
   ];
 }
 
@@ -198,13 +210,18 @@ const wrapsInWords = ({ wrapsPerCm, wrapsFrom }: Thread): string =>
       : 'reckoned from its number, right to about a tenth; counting is surer.'
   }`;
 
-function wantedSection({ wanted, after }: Sizing): string[] {
+function wantedSection(sizing: Sizing): string[] {
+  const { spacing } = sizing.after;
+  const said = wantedInWords(sizing);
+  if (said === null || spacing === null) return [];
+  return [`The thread for a footside of ${formatMm(spacing)} (${formatInches(spacing)})`, `  ${said}`];
+}
+
+/** The thread that the size asks for; null where nothing tells. */
+export function wantedInWords({ wanted }: Sizing): string | null {
   const [first] = wanted;
-  if (!first || after.spacing === null) return [];
-  return [
-    `The thread for a footside of ${formatMm(after.spacing)} (${formatInches(after.spacing)})`,
-    `  ${numberInWords(first.wrapsPerCm, 1)} wraps a cm. That is about ${listInWords(wanted.map(({ fibre, tex }) => twofold(fibre, tex)))}.`,
-  ];
+  if (!first) return null;
+  return `${numberInWords(first.wrapsPerCm, 1)} wraps a cm. That is about ${listInWords(wanted.map(({ fibre, tex }) => twofold(fibre, tex)))}.`;
 }
 
 const SOLD_BY: Partial<Record<Fibre, YarnSystem>> = { linen: 'NeL', cotton: 'Ne', silk: 'Nm' };
