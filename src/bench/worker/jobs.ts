@@ -15,6 +15,7 @@ import { backUp, bringBack } from './backup-jobs.ts';
 import { bytesOf } from './bytes.ts';
 import { makeJobs } from './make-jobs.ts';
 import { paper, paperScale, trace } from './paper-jobs.ts';
+import { size, sizeTable } from './size-jobs.ts';
 
 /**
  * The heavy jobs, as they run beside the page. Each takes plain values, and last of all a `Progress`, and gives plain
@@ -40,6 +41,8 @@ export const jobs = {
     proposeTrue(pattern, known, progress),
   ...makeJobs,
   routeByHand: (pattern: Pattern, progress: Progress) => routeByHand(pattern, progress),
+  size,
+  sizeTable,
 };
 
 export type Jobs = typeof jobs;

@@ -4,7 +4,7 @@ import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { toSizeResult } from '#jobs/results/size.ts';
 import { resultText } from '#jobs/results/text.ts';
 import { type Sizing, sizePattern } from '#jobs/size/size.ts';
-import { sizeSheets, USUAL_SCALES } from '#jobs/threads/table.ts';
+import { sizeSheets, TABLE_TITLE, USUAL_SCALES } from '#jobs/threads/table.ts';
 import { resizedInWords, sizeInWords } from '#jobs/words/size.ts';
 import { readThreadList, type ThreadEntry } from '#pattern/threads/thread-list.ts';
 import { openFonts } from '../files/fonts.ts';
@@ -178,7 +178,7 @@ async function tableOf(sizing: Sizing, table: string, flags: Flags) {
   const wish = { typeface, paper: size, scales: flags.sizes ?? USUAL_SCALES };
   const sheets = orRefuse(sizeSheets(sizing, wish), null);
   return sheetFiles(sheets, table, PICTURE_DPI, typeface, () =>
-    sheetsToPdf(sheets, typeface, 'Which thread at which size', null),
+    sheetsToPdf(sheets, typeface, TABLE_TITLE, null),
   );
 }
 

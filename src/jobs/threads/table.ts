@@ -17,6 +17,9 @@ import type { SizeTrouble } from '../trouble.ts';
 import { numberInWords } from '../words/number.ts';
 import { basisInWords, percentInWords, pinLines } from '../words/size.ts';
 
+/** What the PDF of it is called inside. */
+export const TABLE_TITLE = 'Which thread at which size';
+
 export interface TableWish {
   readonly typeface: Typeface;
   readonly paper: PaperSize;

@@ -6,7 +6,7 @@ import { LengthField } from '../../parts/LengthField.tsx';
 import { Switch } from '../../parts/Switch.tsx';
 import { usePreferences } from '../../settings/preferences.ts';
 import { NumberField } from './NumberField.tsx';
-import { SelectField } from './SelectField.tsx';
+import { SelectField } from '../../parts/SelectField.tsx';
 import { stepOf } from './step-of.ts';
 
 export interface FigureFieldProps {

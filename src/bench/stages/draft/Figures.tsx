@@ -4,7 +4,7 @@ import { figureName } from '#jobs/words/figure-names.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { FigureField } from './FigureField.tsx';
 import { type FigureGroup, figureGroups, type GroupEntry } from './figure-groups.ts';
-import { SelectField } from './SelectField.tsx';
+import { SelectField } from '../../parts/SelectField.tsx';
 import type { Trial } from './use-trial.ts';
 
 /** All figures of a recipe in their groups; those of the whole lace stand open. */
