@@ -1,5 +1,6 @@
 import { type ReactNode, useId, useState } from 'react';
 import { Button } from 'react-aria-components';
+import './fold.css';
 
 /** More of something, behind a button that says what. */
 export function Fold({ label, children }: { readonly label: string; readonly children: ReactNode }) {

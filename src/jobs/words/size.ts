@@ -37,11 +37,12 @@ export function sizeInWords(sizing: Sizing): string {
 export const basisInWords = ({ wish }: Sizing): string =>
   `Reckoned with ${numberInWords(wish.wraps, 1)} wraps of the thread between two footside pins, ${
     wish.wraps === usualWraps[wish.lace]
-      ? `as is usual for ${LACE[wish.lace]} (common practice, from memory)`
+      ? `as is usual for ${laceInWords[wish.lace]} (common practice, from memory)`
       : 'as was asked for'
   }`;
 
-const LACE: Readonly<Record<LaceKind, string>> = {
+/** The kinds of lace by how close they are worked. */
+export const laceInWords: Readonly<Record<LaceKind, string>> = {
   torchon: 'Torchon',
   'point-ground': 'point grounds',
   'heavy-cloth': 'heavy cloth',

@@ -3,10 +3,10 @@ import { Button } from 'react-aria-components';
 import { takesInWords } from '#jobs/words/draft.ts';
 import type { Figure, Takes } from '#pattern/recipe/walk.ts';
 import { LengthField } from '../../parts/LengthField.tsx';
+import { SelectField } from '../../parts/SelectField.tsx';
 import { Switch } from '../../parts/Switch.tsx';
 import { usePreferences } from '../../settings/preferences.ts';
 import { NumberField } from './NumberField.tsx';
-import { SelectField } from '../../parts/SelectField.tsx';
 import { stepOf } from './step-of.ts';
 
 export interface FigureFieldProps {

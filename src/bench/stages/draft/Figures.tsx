@@ -2,9 +2,9 @@ import { Button } from 'react-aria-components';
 import { withPart, withUsual } from '#jobs/draft/parts.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
+import { SelectField } from '../../parts/SelectField.tsx';
 import { FigureField } from './FigureField.tsx';
 import { type FigureGroup, figureGroups, type GroupEntry } from './figure-groups.ts';
-import { SelectField } from '../../parts/SelectField.tsx';
 import type { Trial } from './use-trial.ts';
 
 /** All figures of a recipe in their groups; those of the whole lace stand open. */

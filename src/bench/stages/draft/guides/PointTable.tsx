@@ -2,8 +2,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Guide } from '#craft/draft/guides/guide.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
-import { usePreferences } from '../../../settings/preferences.ts';
 import { SelectField } from '../../../parts/SelectField.tsx';
+import { usePreferences } from '../../../settings/preferences.ts';
 import type { ChosenPoint } from './guide-tool.ts';
 
 /** Longer lines are shown in part: a point of them is found on the sheet. */
