@@ -1,12 +1,11 @@
-import { readFile } from 'node:fs/promises';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Point } from '#base/geometry/point.ts';
-import { readContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { boxOfPattern, patternFromPins } from '#pattern/pins.ts';
 import { type Camera, cameraOn, toScreen } from '../../src/bench/sheet/camera.ts';
+import { violations } from '../support/bench/access.ts';
 import { goTo, openFile, useBench, type Visit } from '../support/bench/index.ts';
+import { savedPattern } from '../support/bench/saved-pattern.ts';
 
 const bench = useBench();
 
@@ -29,8 +28,6 @@ const asFile = (pattern: Pattern) => ({
 /** Opens the pattern at the stage Mark, with ways to touch it where one means to. */
 async function atMark(visit: Visit, pattern = five) {
   const { page } = visit;
-  await page.addInitScript(() => Object.assign(window, { showSaveFilePicker: undefined }));
-  await page.reload();
   await openFile(page, asFile(pattern));
   await goTo(page, 'Mark');
   const sheet = page.locator('canvas.sheet');
@@ -67,15 +64,6 @@ async function atMark(visit: Visit, pattern = five) {
     },
     saved: () => savedPattern(page),
   };
-}
-
-/** The pattern in the file that a person saves. */
-async function savedPattern(page: Page): Promise<Pattern> {
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as a file' }).click();
-  const opened = readContainer(new Uint8Array(await readFile((await (await download).path())!)));
-  if (!opened.ok) throw new Error(JSON.stringify(opened.trouble));
-  return opened.value.pattern;
 }
 
 test('every kind of marking is made by touch, joined to its pins, and kept in the saved file', async () => {
@@ -132,8 +120,7 @@ test('every kind of marking is made by touch, joined to its pins, and kept in th
 test('lines and a gimp are made by keyboard alone, chosen from the table, changed, removed and undone', async () => {
   const visit = await bench.visit();
   const { page, enter, saved } = await atMark(visit);
-  await page.getByRole('radio', { name: /chooses a marking/ }).focus();
-  await page.keyboard.press('ArrowDown');
+  await page.getByRole('radio', { name: 'draws a working line' }).press('Space');
   await enter(p1);
   await enter(p2);
   await enter(p4);
@@ -201,3 +188,76 @@ test('a touch chooses the marking that it meets, and a second one what lies unde
   expect((await saved()).marks[2]).toEqual({ id: 'm3', kind: 'number', at: { pin: 'p5' }, value: 8 });
   expect(visit.complaints).toEqual([]);
 });
+
+const square: Pattern = {
+  ...five,
+  marks: [
+    { id: 'm1', kind: 'line', from: { pin: 'p1' }, to: { pin: 'p2' } },
+    { id: 'm2', kind: 'line', from: { pin: 'p2' }, to: { pin: 'p3' } },
+    { id: 'm3', kind: 'line', from: { pin: 'p3' }, to: { pin: 'p4' } },
+    { id: 'm4', kind: 'line', from: { pin: 'p4' }, to: { pin: 'p1' } },
+    { id: 'm5', kind: 'line', from: { pin: 'p1' }, to: { pin: 'p3' } },
+  ],
+};
+
+test('areas are tinted by touching inside, chosen by touching again, changed, removed and undone', async () => {
+  const visit = await bench.visit({ hasTouch: true });
+  const { page, wish, tap, saved } = await atMark(visit, square);
+  await wish('tints an area');
+  await tap({ x: 12, y: 8 });
+  await page.getByText('half stitch').click();
+  await tap({ x: 4, y: 32 });
+  const corners = (...pins: string[]) => pins.map((pin) => ({ pin }));
+  const rounds = (pattern: Pattern) =>
+    pattern.areas.map(({ outline, stitch }) => ({ outline: new Set(outline), stitch }));
+  expect(rounds(await saved())).toEqual([
+    { outline: new Set(corners('p1', 'p2', 'p3')), stitch: 'cloth' },
+    { outline: new Set(corners('p1', 'p3', 'p4')), stitch: 'half' },
+  ]);
+
+  await tap({ x: 12, y: 8 });
+  const chosen = page.getByRole('region', { name: 'The chosen area' });
+  await chosen.getByText('filling').click();
+  await chosen.getByLabel('Your own word for it').fill('brick');
+  await chosen.getByText('A colour of my own').click();
+  const { areas } = await saved();
+  expect(areas[0]).toMatchObject({ id: 'a1', stitch: 'filling', name: 'brick', tint: '#f2e0a6' });
+  await chosen.getByRole('button', { name: 'Remove this tint' }).tap();
+  expect(rounds(await saved())).toHaveLength(1);
+  for (let step = 0; step < 6; step++) await page.getByRole('button', { name: 'Undo' }).tap();
+  expect((await saved()).areas).toEqual([]);
+  expect(visit.complaints).toEqual([]);
+});
+
+test('where nothing encloses, the pins round an area are touched by keyboard', async () => {
+  const visit = await bench.visit();
+  const { page, enter, saved } = await atMark(visit, { ...square, marks: square.marks.slice(1) });
+  await page.getByRole('radio', { name: 'tints an area' }).press('Space');
+  await enter({ x: 12, y: 8 });
+  await page.getByText('The lines do not go all the way round this place').waitFor();
+  await page.getByRole('button', { name: 'Touch the pins round it' }).press('Enter');
+  for (const pin of [p1, p2, p3, p1]) await enter(pin);
+  expect((await saved()).areas).toEqual([
+    { id: 'a1', stitch: 'cloth', outline: [{ pin: 'p1' }, { pin: 'p2' }, { pin: 'p3' }] },
+  ]);
+  expect(visit.complaints).toEqual([]);
+});
+
+for (const look of ['light', 'dark'] as const) {
+  test(`nobody is shut out of marking, in the ${look} look`, async () => {
+    const visit = await bench.visit({ colorScheme: look });
+    const { page, wish, click } = await atMark(visit, square);
+    expect(await violations(page)).toEqual([]);
+    await wish('lays a gimp');
+    await click(p1);
+    await click(p5);
+    expect(await violations(page)).toEqual([]);
+    await wish('tints an area');
+    await click({ x: 12, y: 8 });
+    await click({ x: 12, y: 8 });
+    await page.getByRole('region', { name: 'The chosen area' }).getByRole('switch').press('Space');
+    await page.getByRole('button', { name: 'Show the markings as a table' }).click();
+    expect(await violations(page)).toEqual([]);
+    expect(visit.complaints).toEqual([]);
+  });
+}

@@ -5,15 +5,15 @@ import { LengthField } from '../../parts/LengthField.tsx';
 import { WordsField } from '../../parts/WordsField.tsx';
 import type { Marking } from './marking.ts';
 import { refuseNumber } from './number.ts';
-import { markNames } from './wishes.ts';
+import { drawnNames } from './wishes.ts';
 
 /** The chosen marking: what can be changed about one of its kind, and removing it. */
 export function ChosenMark({ marking, mark }: { readonly marking: Marking; readonly mark: Mark }) {
   return (
-    <section className="offer" aria-label="The chosen marking" key={mark.id}>
-      <h3>Chosen: {markNames[mark.kind].toLowerCase()}</h3>
-      <Figures mark={mark} onChange={(changed, words) => marking.change(changed, words)} />
-      <Button className="button danger" onPress={() => marking.remove(mark.id)}>
+    <section className="offer" aria-label="The chosen marking">
+      <h3>Chosen: {drawnNames[mark.kind].toLowerCase()}</h3>
+      <Figures mark={mark} onChange={(changed, words) => marking.change('marks', changed, words)} />
+      <Button className="button danger" onPress={() => marking.remove({ list: 'marks', id: mark.id })}>
         Remove this marking
       </Button>
     </section>

@@ -3,14 +3,30 @@ import { Button, Input, Label, TextField } from 'react-aria-components';
 import { LengthField } from '../../parts/LengthField.tsx';
 import { WordsField } from '../../parts/WordsField.tsx';
 import type { Marking, MarkingState } from './marking.ts';
+import { NextArea } from './NextArea.tsx';
 import { refuseNumber } from './number.ts';
-import { isCourse } from './wishes.ts';
 
 /** What goes with the marking that is made next, and the one that grows. */
 export function GrowingMark({ marking, state }: { readonly marking: Marking; readonly state: MarkingState }) {
   const { wish, path, width, number, height } = state;
   return (
     <>
+      {wish === 'text' && path.length > 0 && <Words marking={marking} />}
+      {wish !== 'text' && path.length > 0 && (
+        <section className="offer" aria-label="The marking that grows">
+          <div className="buttons">
+            <Button className="button main" isDisabled={path.length < 2} onPress={() => marking.finish()}>
+              Done
+            </Button>
+            <Button className="button" onPress={() => marking.takeBack()}>
+              Take back the last pin
+            </Button>
+            <Button className="button quiet" onPress={() => marking.leave()}>
+              Leave it
+            </Button>
+          </div>
+        </section>
+      )}
       {wish === 'gimp' && (
         <LengthField
           label="Thickness of the gimp"
@@ -34,25 +50,7 @@ export function GrowingMark({ marking, state }: { readonly marking: Marking; rea
           onChange={(mm) => marking.set({ height: mm })}
         />
       )}
-      {wish === 'text' && path.length > 0 && <Words marking={marking} />}
-      {isCourse(wish) && path.length > 0 && (
-        <section className="offer" aria-label="The marking that grows">
-          <p>
-            {path.length === 1 ? 'Touch where it goes next.' : 'Touch the last pin again when it is done.'}
-          </p>
-          <div className="buttons">
-            <Button className="button main" isDisabled={path.length < 2} onPress={() => marking.finish()}>
-              Done
-            </Button>
-            <Button className="button" onPress={() => marking.takeBack()}>
-              Take back the last pin
-            </Button>
-            <Button className="button quiet" onPress={() => marking.leave()}>
-              Leave it
-            </Button>
-          </div>
-        </section>
-      )}
+      {wish === 'area' && <NextArea marking={marking} state={state} />}
     </>
   );
 }

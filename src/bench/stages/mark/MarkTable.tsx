@@ -1,36 +1,59 @@
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { boxOf } from '#base/geometry/box.ts';
 import { allPlaces, type PlaceOf } from '#paper/ink/places.ts';
+import { stitchNames } from '#paper/ink/tints.ts';
 import { anchorsOf } from '#pattern/anchors.ts';
-import type { Mark } from '#pattern/pattern.ts';
+import type { Anchor, Mark, Pattern } from '#pattern/pattern.ts';
 import { usePreferences } from '../../settings/preferences.ts';
-import { markNames } from './wishes.ts';
+import type { Chosen } from './marking.ts';
+import { drawnNames } from './wishes.ts';
 
 const PAGE = 50;
 
+/** A mark or an area, as the table tells of it. */
+export interface Listed extends Chosen {
+  readonly kind: Mark['kind'] | 'area';
+  /** What it says, where it says something. */
+  readonly words: string;
+  readonly anchors: readonly Anchor[];
+}
+
+/** All areas and markings of a pattern. */
+export const listOf = ({ marks, areas }: Pattern): Listed[] => [
+  ...areas.map(({ id, outline, stitch, name }): Listed => {
+    const words = name ? `“${name}”` : stitch ? stitchNames[stitch] : '';
+    return { list: 'areas', id, kind: 'area', words, anchors: outline };
+  }),
+  ...marks.map((mark): Listed => {
+    const { id, kind } = mark;
+    return { list: 'marks', id, kind, words: wordsOf(mark), anchors: anchorsOf(mark) };
+  }),
+];
+
 /** All markings as a table, a page at a time, for whoever would rather read than look. */
 export function MarkTable({
-  marks,
+  pattern,
   placeOf,
   chosen,
   onChoose,
 }: {
-  readonly marks: readonly Mark[];
+  readonly pattern: Pattern;
   readonly placeOf: PlaceOf;
-  readonly chosen: string | null;
-  readonly onChoose: (mark: Mark) => void;
+  readonly chosen: Chosen | null;
+  readonly onChoose: (listed: Listed) => void;
 }) {
   const { shown } = usePreferences();
   const [open, setOpen] = useState(false);
-  const [kind, setKind] = useState<Mark['kind'] | 'all'>('all');
+  const [kind, setKind] = useState<Listed['kind'] | 'all'>('all');
   const [page, setPage] = useState(0);
-  const kinds = [...new Set(marks.map((mark) => mark.kind))];
-  const listed = kinds.includes(kind as Mark['kind']) ? marks.filter((mark) => mark.kind === kind) : marks;
+  const all = useMemo(() => listOf(pattern), [pattern]);
+  const kinds = [...new Set(all.map((one) => one.kind))];
+  const listed = kinds.some((one) => one === kind) ? all.filter((one) => one.kind === kind) : all;
   const pages = Math.max(1, Math.ceil(listed.length / PAGE));
   const first = Math.min(page, pages - 1) * PAGE;
-  const where = (mark: Mark): string => {
-    const places = allPlaces(anchorsOf(mark), placeOf);
+  const where = ({ anchors }: Listed): string => {
+    const places = allPlaces(anchors, placeOf);
     if (!places) return '';
     const { left, top } = boxOf(places);
     return `${shown(left)}, ${shown(top)}`;
@@ -48,14 +71,14 @@ export function MarkTable({
               id="listed-kind"
               value={kind}
               onChange={({ target }) => {
-                setKind(target.value as Mark['kind'] | 'all');
+                setKind(target.value as Listed['kind'] | 'all');
                 setPage(0);
               }}
             >
               <option value="all">All markings</option>
               {kinds.map((one) => (
                 <option key={one} value={one}>
-                  {markNames[one]}
+                  {drawnNames[one]}
                 </option>
               ))}
             </select>
@@ -73,14 +96,17 @@ export function MarkTable({
               </tr>
             </thead>
             <tbody>
-              {listed.slice(first, first + PAGE).map((mark, index) => (
-                <tr key={mark.id} aria-current={mark.id === chosen || undefined}>
+              {listed.slice(first, first + PAGE).map((one, index) => (
+                <tr
+                  key={`${one.list} ${one.id}`}
+                  aria-current={(one.list === chosen?.list && one.id === chosen.id) || undefined}
+                >
                   <th scope="row">
-                    <Button className="button quiet" onPress={() => onChoose(mark)}>
-                      {first + index + 1}: {markNames[mark.kind]} {wordsOf(mark)}
+                    <Button className="button quiet" onPress={() => onChoose(one)}>
+                      {first + index + 1}: {drawnNames[one.kind]} {one.words}
                     </Button>
                   </th>
-                  <td>{where(mark)}</td>
+                  <td>{where(one)}</td>
                 </tr>
               ))}
             </tbody>

@@ -1,9 +1,8 @@
 import './mark.css';
 import { useEffect, useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
 import { boxOf, growBox } from '#base/geometry/box.ts';
 import { allPlaces, placesOf } from '#paper/ink/places.ts';
-import { anchorsOf } from '#pattern/anchors.ts';
-import type { Mark } from '#pattern/pattern.ts';
 import { usePattern, useWork } from '../../document/use-design.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Message } from '../../parts/Message.tsx';
@@ -11,6 +10,7 @@ import { ShareSlider } from '../../parts/ShareSlider.tsx';
 import { useSheet } from '../../sheet/handle.ts';
 import { useTool } from '../../sheet/use-tool.ts';
 import { useWatched } from '../../watched/use-watched.ts';
+import { ChosenArea } from './ChosenArea.tsx';
 import { ChosenMark } from './ChosenMark.tsx';
 import { GrowingMark } from './GrowingMark.tsx';
 import { MarkTable } from './MarkTable.tsx';
@@ -18,7 +18,7 @@ import { MarkTool } from './mark-tool.ts';
 import { Marking } from './marking.ts';
 import { ways, wishes } from './wishes.ts';
 
-/** Mark: lines, gimps, plaits and signs drawn between and beside the pins. */
+/** Mark: lines, gimps, plaits and signs drawn between and beside the pins, and areas tinted. */
 export function Panel() {
   const { design } = useWork();
   const pattern = usePattern();
@@ -41,11 +41,9 @@ export function Panel() {
   }, [sheet, paper]);
 
   const placeOf = useMemo(() => placesOf(pattern), [pattern]);
-  const zoomTo = (mark: Mark) => {
-    const places = allPlaces(anchorsOf(mark), placeOf);
-    if (places) sheet.zoomTo(growBox(boxOf(places), 8));
-  };
-  const chosen = pattern.marks.find(({ id }) => id === state.chosen);
+  const { list, id } = state.chosen ?? {};
+  const mark = list === 'marks' ? pattern.marks.find((one) => one.id === id) : undefined;
+  const area = list === 'areas' ? pattern.areas.find((one) => one.id === id) : undefined;
   return (
     <>
       <div className="wishes">
@@ -57,17 +55,28 @@ export function Panel() {
         />
       </div>
       <p>{ways[state.wish]}</p>
-      {state.refusal && <Message kind="note">{state.refusal}</Message>}
+      {state.said && (
+        <Message kind="note">
+          <p>{state.said}</p>
+          {state.wish === 'area' && state.bounds !== 'pins' && (
+            <Button className="button" onPress={() => marking.set({ bounds: 'pins' })}>
+              Touch the pins round it
+            </Button>
+          )}
+        </Message>
+      )}
       <GrowingMark marking={marking} state={state} />
-      {chosen && <ChosenMark key={chosen.id} marking={marking} mark={chosen} />}
+      {mark && <ChosenMark key={mark.id} marking={marking} mark={mark} />}
+      {area && <ChosenArea key={area.id} marking={marking} area={area} />}
       {pattern.paper && <ShareSlider label="Paper under the markings" value={paper} onChange={setPaper} />}
       <MarkTable
-        marks={pattern.marks}
+        pattern={pattern}
         placeOf={placeOf}
         chosen={state.chosen}
-        onChoose={(mark) => {
-          marking.choose(mark.id);
-          zoomTo(mark);
+        onChoose={({ list, id, anchors }) => {
+          marking.choose({ list, id });
+          const places = allPlaces(anchors, placeOf);
+          if (places) sheet.zoomTo(growBox(boxOf(places), 8));
         }}
       />
     </>

@@ -15,7 +15,7 @@ export function grow(kind: CourseKind, path: readonly Anchor[], anchor: Anchor, 
   if (last && isSame(last, anchor, reach)) return finish(kind, path);
   if (!('pin' in anchor) && (kind === 'line' || (kind === 'plait' && !last)))
     return { at: 'refused', why: NO_PIN[kind] };
-  if (kind === 'gimp' && path.length > 2 && isSame(path[0]!, anchor, reach)) {
+  if ((kind === 'gimp' || kind === 'area') && path.length > 2 && isSame(path[0]!, anchor, reach)) {
     return { at: 'whole', path, joined: true };
   }
   const longer = [...path, anchor];
@@ -26,6 +26,8 @@ export function grow(kind: CourseKind, path: readonly Anchor[], anchor: Anchor, 
 /** The marking as it is when a person says that it is done. */
 export function finish(kind: CourseKind, path: readonly Anchor[]): Grown {
   const last = path.at(-1);
+  if (kind === 'area' && path.length < 3)
+    return { at: 'refused', why: 'An area has three corners at least: touch the next pin round it.' };
   if (path.length < 2 || !last)
     return { at: 'refused', why: 'It has only one end so far: touch where it goes next.' };
   if (kind === 'plait' && !('pin' in last)) return { at: 'refused', why: NO_PIN.plait };
@@ -40,7 +42,7 @@ const NO_PIN = {
 
 /** The markings that a whole course stands for: a working line is kept piece by piece. */
 export function marksOf(
-  kind: CourseKind,
+  kind: Exclude<CourseKind, 'area'>,
   path: readonly Anchor[],
   { joined, width }: { readonly joined: boolean; readonly width: number },
 ): Unnamed<Mark>[] {

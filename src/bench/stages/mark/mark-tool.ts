@@ -1,12 +1,12 @@
 import type { Point } from '#base/geometry/point.ts';
 import { coursesOf } from '#paper/drawing/distance.ts';
 import { type PlaceOf, placesOf } from '#paper/ink/places.ts';
-import type { Anchor, Pattern } from '#pattern/pattern.ts';
+import type { Mark, Pattern } from '#pattern/pattern.ts';
 import { inkOfMark } from '../../sheet/scene.ts';
 import type { Overlay, SheetTool, SheetTouch } from '../../sheet/tool.ts';
 import { marksOf } from './course.ts';
+import { hatchAreas, outlineArea } from './draw-areas.ts';
 import type { Marking } from './marking.ts';
-import { isCourse } from './wishes.ts';
 
 const ACCENT = '#1c5d5a';
 
@@ -37,7 +37,7 @@ export class MarkTool implements SheetTool {
     const { path, chosen } = this.#marking.watched.get();
     if (key === 'Escape' && (path.length > 0 || chosen)) {
       if (path.length > 0) this.#marking.leave();
-      else this.#marking.choose(null);
+      else this.#marking.letGo();
       return true;
     }
     if (key === 'Backspace' && path.length > 0) {
@@ -52,22 +52,22 @@ export class MarkTool implements SheetTool {
   draw(overlay: Overlay): void {
     const { wish, path, chosen, width } = this.#marking.watched.get();
     const placeOf = this.#placeOf;
-    const ring = (anchor: Anchor, radius: number) => {
-      const place = placeOf(anchor);
-      if (place) circle(overlay, place, radius);
-    };
-    const mark = chosen === null ? undefined : this.#pattern.marks.find(({ id }) => id === chosen);
-    if (mark) {
+    const { marks, areas } = this.#pattern;
+    hatchAreas(overlay, this.#pattern, placeOf);
+    const lightUp = (mark: Mark) => {
       for (const ink of inkOfMark(mark, placeOf)) light(overlay, coursesOf(ink));
-    }
-    if (isCourse(wish) && path.length > 1) {
-      const growing = marksOf(wish, path, { joined: false, width });
-      for (const each of growing) {
-        for (const ink of inkOfMark({ ...each, id: '' }, placeOf)) light(overlay, coursesOf(ink));
-      }
+    };
+    const mark = chosen?.list === 'marks' ? marks.find(({ id }) => id === chosen.id) : undefined;
+    if (mark) lightUp(mark);
+    const area = chosen?.list === 'areas' ? areas.find(({ id }) => id === chosen.id) : undefined;
+    if (area) outlineArea(overlay, area.outline, placeOf, ACCENT);
+    if (path.length > 1) {
+      const kind = wish === 'gimp' || wish === 'plait' || wish === 'arrow' ? wish : 'line';
+      for (const grown of marksOf(kind, path, { joined: false, width })) lightUp({ ...grown, id: '' });
     }
     path.forEach((anchor, at) => {
-      ring(anchor, at === path.length - 1 ? 13 : 8);
+      const place = placeOf(anchor);
+      if (place) circle(overlay, place, at === path.length - 1 ? 13 : 8);
     });
   }
 }

@@ -1,6 +1,14 @@
 import { PointIndex } from '#base/geometry/point-index.ts';
+import type { Reach } from '#craft/mark/bounds.ts';
 import { placesOf } from '#paper/ink/places.ts';
-import { addDrawn, removeDrawn, type Unnamed, updateDrawn } from '#pattern/change/edit-drawn.ts';
+import {
+  addDrawn,
+  type Drawn,
+  type DrawnList,
+  removeDrawn,
+  type Unnamed,
+  updateDrawn,
+} from '#pattern/change/edit-drawn.ts';
 import type { Anchor, Mark, Pattern } from '#pattern/pattern.ts';
 import type { OpenDesign } from '../../document/open-design.ts';
 import { announce } from '../../parts/announce.ts';
@@ -8,29 +16,39 @@ import type { SheetTouch } from '../../sheet/tool.ts';
 import { Watched } from '../../watched/watched.ts';
 import { finish, type Grown, grow, isSameLine, marksOf } from './course.ts';
 import { marksNear } from './marks-near.ts';
-import { type CourseKind, isCourse, markNames, type Wish } from './wishes.ts';
+import { areasAt, outlineAt, type Tint } from './tint.ts';
+import { type CourseKind, drawnNames, type Wish } from './wishes.ts';
 
 /** Where a person is with their marking. A new value after every touch. */
 export interface MarkingState {
   readonly wish: Wish;
   /** Of the marking that grows; or where words are to be written. */
   readonly path: readonly Anchor[];
-  /** Id of the chosen marking. */
-  readonly chosen: string | null;
-  /** Why the last touch made nothing. */
-  readonly refusal: string | null;
+  readonly chosen: Chosen | null;
+  /** What is to be known of the last touch, such as why it made nothing. */
+  readonly said: string | null;
   /** Thickness of the next gimp, mm. */
   readonly width: number;
   /** The next number. */
   readonly number: number;
   /** Height of the next words, mm. */
   readonly height: number;
+  /** How the next area is worked and tinted. */
+  readonly tint: Tint;
+  /** What the next area ends at: lines that are found, or pins that are touched one after the other. */
+  readonly bounds: Reach | 'pins';
+}
+
+/** A mark or an area. */
+export interface Chosen {
+  readonly list: DrawnList;
+  readonly id: string;
 }
 
 /** Thickness of a gimp and height of words where nobody chose any, mm: our own, no source. */
 const USUAL = { width: 0.8, height: 3 } as const;
 
-/** Markings made, chosen, changed and removed: each a step of the design that can be undone. */
+/** Markings and tints made, chosen, changed and removed: each a step of the design that can be undone. */
 export class Marking {
   readonly watched: Watched<MarkingState>;
   readonly #design: OpenDesign;
@@ -42,124 +60,172 @@ export class Marking {
       wish: 'choose',
       path: [],
       chosen: null,
-      refusal: null,
+      said: null,
       number: numberAfter(design.state().pattern),
+      tint: { stitch: 'cloth' },
+      bounds: 'lines',
       ...USUAL,
     });
   }
 
   wish(wish: Wish): void {
-    this.#set({ wish, path: [], refusal: null, chosen: null });
+    this.#set({ wish, path: [], said: null, chosen: null });
   }
 
   /** What the next marking will be like. */
-  set(next: Partial<Pick<MarkingState, 'width' | 'number' | 'height'>>): void {
-    this.#set(next);
+  set(next: Partial<Pick<MarkingState, 'width' | 'number' | 'height' | 'tint' | 'bounds'>>): void {
+    this.#set(next.bounds ? { ...next, path: [], said: null } : next);
   }
 
   tap(touch: SheetTouch): void {
-    const { wish, path } = this.#state();
+    const { wish, path, number } = this.#state();
+    const course = this.#course();
     const anchor = this.#anchorAt(touch);
     if (wish === 'choose') this.#chooseAt(touch);
-    else if (isCourse(wish)) this.#grown(grow(wish, path, anchor, touch.reach));
-    else if (wish === 'number') this.#put({ kind: 'number', at: anchor, value: this.#state().number });
-    else if (wish === 'text') this.#set({ path: [anchor], refusal: null });
-    else if ('pin' in anchor) this.#put({ kind: 'picot', at: anchor, side: 'left' });
-    else this.#refuse('A picot is worked round a pin, and no pin is near this place.');
+    else if (course) this.#grown(course, grow(course, path, anchor, touch.reach));
+    else if (wish === 'area') this.#tintAt(touch);
+    else if (wish === 'number') this.#put('marks', [{ kind: 'number', at: anchor, value: number }]);
+    else if (wish === 'text') this.#set({ path: [anchor], said: null });
+    else if ('pin' in anchor) this.#put('marks', [{ kind: 'picot', at: anchor, side: 'left' }]);
+    else this.#say('A picot is worked round a pin, and no pin is near this place.');
   }
 
   /** The marking that grows is whole. */
   finish(): void {
-    const { wish, path } = this.#state();
-    if (isCourse(wish)) this.#grown(finish(wish, path));
+    const course = this.#course();
+    if (course) this.#grown(course, finish(course, this.#state().path));
   }
 
   takeBack(): void {
-    this.#set({ path: this.#state().path.slice(0, -1), refusal: null });
+    this.#set({ path: this.#state().path.slice(0, -1), said: null });
   }
 
   /** Nothing is made of the marking that grows. */
   leave(): void {
-    this.#set({ path: [], refusal: null });
+    this.#set({ path: [], said: null });
   }
 
-  write(text: string): void {
+  write(typed: string): void {
     const { path, height } = this.#state();
-    if (path[0] && text.trim()) this.#put({ kind: 'text', at: path[0], text: text.trim(), height });
+    const text = typed.trim();
+    if (path[0] && text) this.#put('marks', [{ kind: 'text', at: path[0], text, height }]);
   }
 
-  choose(id: string | null): void {
-    this.#set({ wish: 'choose', path: [], refusal: null, chosen: id });
+  choose(chosen: Chosen | null): void {
+    this.#set({ wish: 'choose', path: [], said: null, chosen });
   }
 
-  change(mark: Mark, words: string): void {
-    this.#design.edit(updateDrawn(this.#pattern(), 'marks', mark), words);
+  letGo(): void {
+    this.#set({ chosen: null });
+  }
+
+  change<List extends DrawnList>(list: List, record: Drawn[List], words: string): void {
+    this.#design.edit(updateDrawn(this.#pattern(), list, record), words);
     announce(`${words}.`);
   }
 
-  remove(id: string): void {
-    this.#design.edit(removeDrawn(this.#pattern(), 'marks', id), 'Removed a marking');
-    announce('The marking was removed.');
+  remove({ list, id }: Chosen): void {
+    const what = list === 'marks' ? 'marking' : 'tint';
+    this.#design.edit(removeDrawn(this.#pattern(), list, id), `Removed a ${what}`);
+    announce(`The ${what} was removed.`);
     this.#set({ chosen: null });
   }
 
   /** Lets go of what an undone step took away. */
-  settle({ pins, marks }: Pattern): void {
+  settle(pattern: Pattern): void {
     const { path, chosen } = this.#state();
-    const there = new Set(pins.map(({ id }) => id));
+    const there = new Set(pattern.pins.map(({ id }) => id));
     const kept = path.filter((anchor) => !('pin' in anchor) || there.has(anchor.pin));
-    const isThere = chosen === null || marks.some(({ id }) => id === chosen);
+    const isThere = !chosen || pattern[chosen.list].some(({ id }) => id === chosen.id);
     if (kept.length < path.length || !isThere) this.#set({ path: kept, chosen: isThere ? chosen : null });
   }
 
-  /** A touch takes the nearest mark; again at the same place, the one under it. */
-  #chooseAt({ at, reach }: SheetTouch): void {
-    const pattern = this.#pattern();
-    const near = marksNear(pattern.marks, placesOf(pattern), at, reach);
-    const now = near.indexOf(this.#state().chosen ?? '');
-    const chosen = near[(now + 1) % near.length] ?? null;
-    const mark = pattern.marks.find(({ id }) => id === chosen);
-    if (mark) announce(`${markNames[mark.kind]} chosen.`);
-    this.#set({ chosen, refusal: mark ? null : 'No marking is near this place.' });
+  /** What grows by touches now, if anything does. */
+  #course(): CourseKind | null {
+    const { wish, bounds } = this.#state();
+    if (wish === 'area') return bounds === 'pins' ? 'area' : null;
+    return wish === 'line' || wish === 'gimp' || wish === 'plait' || wish === 'arrow' ? wish : null;
   }
 
-  #grown(grown: Grown): void {
-    const { wish } = this.#state();
-    if (!isCourse(wish)) return;
-    if (grown.at === 'refused') this.#refuse(grown.why);
-    else if (grown.at === 'whole') this.#make(wish, grown.path, grown.joined);
-    else {
-      announce(
-        grown.path.length === 1 ? `${markNames[wish]} begun.` : `Goes on, ${grown.path.length} points.`,
-      );
-      this.#set({ path: grown.path, refusal: null, chosen: null });
+  /** A touch takes the nearest mark, or else the area that it lies in; again at the same place, what lies under that. */
+  #chooseAt({ at, reach }: SheetTouch): void {
+    const pattern = this.#pattern();
+    const placeOf = placesOf(pattern);
+    const near: Chosen[] = [
+      ...marksNear(pattern.marks, placeOf, at, reach).map((id) => ({ list: 'marks', id }) as const),
+      ...areasAt(pattern.areas, placeOf, at).map((id) => ({ list: 'areas', id }) as const),
+    ];
+    const { chosen } = this.#state();
+    const now = near.findIndex(({ list, id }) => list === chosen?.list && id === chosen.id);
+    const next = near[(now + 1) % near.length] ?? null;
+    if (next) announce(`${this.#nameOf(next)} chosen.`);
+    this.#set({ chosen: next, said: next ? null : 'No marking is near this place.' });
+  }
+
+  /** Tints what lines enclose; an area that is tinted already is chosen instead. */
+  #tintAt({ at }: SheetTouch): void {
+    const { tint, bounds } = this.#state();
+    const pattern = this.#pattern();
+    const [there] = areasAt(pattern.areas, placesOf(pattern), at);
+    if (there) {
+      announce('Area chosen.');
+      this.#set({ chosen: { list: 'areas', id: there }, said: null });
+    } else if (bounds !== 'pins') {
+      const { outline, note } = outlineAt(pattern, bounds, at);
+      if (outline) this.#put('areas', [{ outline, ...tint }], note);
+      else this.#say(note);
     }
   }
 
-  #make(kind: CourseKind, path: readonly Anchor[], joined: boolean): void {
+  #grown(course: CourseKind, grown: Grown): void {
+    if (grown.at === 'refused') this.#say(grown.why);
+    else if (grown.at === 'whole') this.#make(course, grown.path, grown.joined);
+    else {
+      announce(
+        grown.path.length === 1 ? `${drawnNames[course]} begun.` : `Goes on, ${grown.path.length} points.`,
+      );
+      this.#set({ path: grown.path, said: null, chosen: null });
+    }
+  }
+
+  #make(course: CourseKind, path: readonly Anchor[], joined: boolean): void {
+    const { width, tint } = this.#state();
+    if (course === 'area') return void this.#put('areas', [{ outline: path, ...tint }]);
     const { marks } = this.#pattern();
-    const made = marksOf(kind, path, { joined, width: this.#state().width });
+    const made = marksOf(course, path, { joined, width });
     const isThere = (mark: Unnamed<Mark>, at: number) =>
       marks.some((other) => isSameLine(mark, other)) ||
       made.slice(0, at).some((other) => isSameLine(mark, other));
     const fresh = made.filter((mark, at) => !isThere(mark, at));
-    if (fresh.length > 0) this.#put(...fresh);
-    else this.#set({ path: [], refusal: 'These pins are joined by working lines already.' });
+    if (fresh.length > 0) this.#put('marks', fresh);
+    else this.#set({ path: [], said: 'These pins are joined by working lines already.' });
   }
 
-  #put(...marks: readonly Unnamed<Mark>[]): void {
-    const { change, ids } = addDrawn(this.#pattern(), 'marks', marks);
-    const { kind } = marks[0]!;
-    const words = marks.length > 1 ? `${marks.length} working lines` : markNames[kind].toLowerCase();
-    this.#design.edit(change, `Drew ${words}`);
+  #put<List extends DrawnList>(
+    list: List,
+    records: readonly Unnamed<Drawn[List]>[],
+    note: string | null = null,
+  ): void {
+    const { change, ids } = addDrawn(this.#pattern(), list, records);
+    const chosen = { list, id: ids.at(-1)! };
+    const added = change[list]!.added[0]!.record;
+    const name = drawnNames['kind' in added ? added.kind : 'area'].toLowerCase();
+    const words = records.length > 1 ? `${records.length} working lines` : name;
+    this.#design.edit(change, list === 'areas' ? 'Tinted an area' : `Drew ${words}`);
     announce(`Made: ${words}.`);
     const pattern = this.#pattern();
-    const isMade = pattern.marks.some(({ id }) => id === ids[0]);
-    this.#set({ path: [], refusal: null, chosen: isMade ? ids.at(-1)! : null, number: numberAfter(pattern) });
+    // A tinted area is not chosen at once, so that one after the other can be tinted alike; a second touch chooses it.
+    const isChosen = list === 'marks' && pattern.marks.some(({ id }) => id === chosen.id);
+    this.#set({ path: [], said: note, chosen: isChosen ? chosen : null, number: numberAfter(pattern) });
   }
 
-  #refuse(why: string): void {
-    this.#set({ refusal: why });
+  #nameOf({ list, id }: Chosen): string {
+    const mark = list === 'marks' ? this.#pattern().marks.find((one) => one.id === id) : undefined;
+    return drawnNames[mark?.kind ?? 'area'];
+  }
+
+  #say(said: string): void {
+    this.#set({ said });
   }
 
   /** The pin within reach, so that the marking moves with it, or else the place itself. */

@@ -1,13 +1,14 @@
 import type { Mark } from '#pattern/pattern.ts';
 
 /** What a touch of the sheet does at this stage. */
-export type Wish = 'choose' | Mark['kind'];
+export type Wish = 'choose' | Mark['kind'] | 'area';
 
 /** Markings that grow pin by pin, or place by place. */
-export type CourseKind = 'line' | 'gimp' | 'plait' | 'arrow';
+export type CourseKind = 'line' | 'gimp' | 'plait' | 'arrow' | 'area';
 
 export const wishes: readonly { readonly value: Wish; readonly words: string }[] = [
   { value: 'choose', words: 'chooses a marking' },
+  { value: 'area', words: 'tints an area' },
   { value: 'line', words: 'draws a working line' },
   { value: 'gimp', words: 'lays a gimp' },
   { value: 'plait', words: 'draws a plait' },
@@ -19,7 +20,8 @@ export const wishes: readonly { readonly value: Wish; readonly words: string }[]
 
 /** How it is done, for each. */
 export const ways: Readonly<Record<Wish, string>> = {
-  choose: 'Touch a marking; touch it again for what lies under it.',
+  choose: 'Touch a marking or a tint; touch it again for what lies under it.',
+  area: 'Touch inside of the lines that go round it. Touching an area that is tinted already chooses it.',
   line: 'Touch pin after pin, and the last one again when it is done.',
   gimp: 'Touch pin after pin, or places between them. The last one again ends it; the first one again joins it to a ring.',
   plait:
@@ -31,7 +33,8 @@ export const ways: Readonly<Record<Wish, string>> = {
 };
 
 /** What a marking is called on screen. */
-export const markNames: Readonly<Record<Mark['kind'], string>> = {
+export const drawnNames: Readonly<Record<Mark['kind'] | 'area', string>> = {
+  area: 'Area',
   line: 'Working line',
   gimp: 'Gimp',
   plait: 'Plait',
@@ -40,6 +43,3 @@ export const markNames: Readonly<Record<Mark['kind'], string>> = {
   number: 'Number',
   text: 'Words',
 };
-
-export const isCourse = (wish: Wish): wish is CourseKind =>
-  wish === 'line' || wish === 'gimp' || wish === 'plait' || wish === 'arrow';
