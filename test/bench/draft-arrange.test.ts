@@ -1,11 +1,12 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, test } from 'vitest';
 import { arrangePattern } from '#jobs/arrange/arrange.ts';
 import type { ArrangeStep } from '#jobs/arrange/steps.ts';
 import { roundPattern } from '#pattern/file/round.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { commanded, fromRecipe, pinPlaces, savedPattern } from '../support/bench/draft.ts';
+import { violations } from '../support/bench/access.ts';
+import { commanded, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
 import { goTo, openFile, useBench } from '../support/bench/index.ts';
+import { savedPattern } from '../support/bench/saved-pattern.ts';
 
 const bench = useBench();
 
@@ -73,8 +74,7 @@ test('a pattern without a recipe says so, and can still be arranged; a recipe fi
   await goTo(page, 'Draft');
   await page.getByText('This pattern keeps no recipe').waitFor();
   await page.getByText('Arrange the whole pattern').click();
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  expect(await violations(page)).toEqual([]);
 
   await page.getByRole('link', { name: 'From a recipe' }).click();
   const chosen = page.waitForEvent('filechooser');

@@ -1,12 +1,14 @@
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import type { Point } from '#base/geometry/point.ts';
 import { guidesOf } from '#craft/draft/guides/guides.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { boxOfPattern } from '#pattern/pins.ts';
 import { cameraOn, toScreen } from '../../src/bench/sheet/camera.ts';
-import { commanded, draftedAnew, fromRecipe, pinPlaces, savedPattern } from '../support/bench/draft.ts';
+import { commanded, draftedAnew, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
+import { Fingers } from '../support/bench/fingers.ts';
 import { useBench } from '../support/bench/index.ts';
+import { savedPattern } from '../support/bench/saved-pattern.ts';
 
 const bench = useBench();
 
@@ -23,28 +25,16 @@ async function onPage(page: Page, pattern: Pattern) {
   };
 }
 
-/** A finger that comes down, goes its way and is lifted. */
-async function dragFinger(touch: CDPSession, from: Point, to: Point): Promise<void> {
-  const send = (type: 'touchStart' | 'touchMove' | 'touchEnd', touchPoints: Point[]) =>
-    touch.send('Input.dispatchTouchEvent', { type, touchPoints });
-  await send('touchStart', [from]);
-  for (let step = 1; step <= 10; step++) {
-    const share = step / 10;
-    await send('touchMove', [{ x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share }]);
-  }
-  await send('touchEnd', []);
-}
-
 const outlineOf = ({ recipe }: Pattern) => guidesOf(recipe!)[0]!.points;
 
 test('a point of an outline is dragged by a finger in one step, and Undo brings it back', async () => {
-  const { page, context, complaints } = await bench.visit({ hasTouch: true });
+  const { page, complaints } = await bench.visit({ hasTouch: true });
   await fromRecipe(page, /^Harbour heart/);
   const before = await savedPattern(page);
   const { at, scale } = await onPage(page, before);
-  const touch = await context.newCDPSession(page);
+  const fingers = await Fingers.on(page);
   const from = at(outlineOf(before)[6]!);
-  await dragFinger(touch, from, { x: from.x + 3 * scale, y: from.y + 4 * scale });
+  await fingers.glide([[from.x, from.y]], [[from.x + 3 * scale, from.y + 4 * scale]]);
   await page.getByRole('heading', { name: 'Motif 1, point 7' }).waitFor();
   await expect.poll(() => page.locator('#announced').textContent()).toMatch(/Moved Motif 1, point 7/);
 

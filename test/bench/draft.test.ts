@@ -1,17 +1,11 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { commanded, draftedAnew, fromRecipe, pinPlaces, savedPattern } from '../support/bench/draft.ts';
+import { violations } from '../support/bench/access.ts';
+import { commanded, draftedAnew, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
 import { goTo, useBench } from '../support/bench/index.ts';
+import { savedPattern } from '../support/bench/saved-pattern.ts';
+import { sheetAtRest } from '../support/bench/sheet.ts';
 
 const bench = useBench();
-
-async function violations(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-}
 
 test('a recipe of the library is chosen, a figure changed and kept: the command drafts the same', async () => {
   const { page, complaints, strangers } = await bench.visit();
@@ -37,6 +31,23 @@ test('a recipe of the library is chosen, a figure changed and kept: the command 
   expect(strangers).toEqual([]);
 });
 
+test('the sheet shows what is tried, and what was there when it is left', async () => {
+  const { page } = await bench.visit();
+  await fromRecipe(page, /^Breakwater/);
+  const seen = async () => {
+    await sheetAtRest(page);
+    return page.locator('canvas.sheet').evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
+  };
+  const before = await seen();
+  await page.getByRole('button', { name: 'Width: less' }).click();
+  await page.getByText(/^Drafted /).waitFor();
+  const tried = await seen();
+  expect(tried).not.toBe(before);
+  await page.getByRole('button', { name: 'Leave it' }).click();
+  await page.getByRole('button', { name: 'Leave it' }).waitFor({ state: 'detached' });
+  expect(await seen()).toBe(before);
+});
+
 for (const look of ['light', 'dark'] as const) {
   test(`nobody is shut out of the recipes and the drafting, in the ${look} look`, async () => {
     const { page } = await bench.visit({ colorScheme: look, reducedMotion: 'reduce' });
@@ -45,9 +56,16 @@ for (const look of ['light', 'dark'] as const) {
     expect(await violations(page)).toEqual([]);
     await page.getByRole('button', { name: /^Breakwater/ }).click();
     await page.getByText('Change a figure').waitFor();
-    await page.getByText('Headside', { exact: true }).click();
+    await page.getByText(/^Headside: /).click();
     await page.getByRole('button', { name: 'Spacing of the pins: more' }).click();
     await page.getByRole('button', { name: 'Keep', exact: true }).waitFor();
+    expect(await violations(page)).toEqual([]);
+
+    await page.getByRole('link', { name: 'Shelf' }).click();
+    await fromRecipe(page, /^Harbour heart/);
+    await page.getByRole('button', { name: 'Show the points as a table' }).click();
+    await page.getByRole('button', { name: 'Point 2', exact: true }).click();
+    await page.getByRole('heading', { name: 'Motif 1, point 2' }).waitFor();
     expect(await violations(page)).toEqual([]);
   });
 }
@@ -55,7 +73,7 @@ for (const look of ['light', 'dark'] as const) {
 test('what cannot be drafted is refused in words, and nothing changes', async () => {
   const { page, complaints } = await bench.visit();
   await fromRecipe(page, /^Capstan fan/);
-  await page.getByText('Headside', { exact: true }).click();
+  await page.getByText(/^Headside: /).click();
   await page.getByLabel('Pins', { exact: true }).fill('400');
   const tried = page.getByRole('region', { name: 'What you are trying' });
   await tried
@@ -107,7 +125,7 @@ test('a part is made of another kind, and one is put in where it fits, as the co
   expect(pinPlaces(withDiamond)).toEqual(pinPlaces(draftedAnew(withDiamond)));
 
   await page.getByRole('button', { name: 'Undo' }).click();
-  await page.getByText('Headside', { exact: true }).click();
+  await page.getByText(/^Headside: /).click();
   await page.getByLabel('Kind', { exact: true }).last().selectOption('scallops');
   await page.getByText(/^Drafted/).waitFor();
   await keep();

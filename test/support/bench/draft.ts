@@ -1,8 +1,6 @@
-import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { draftRecipe } from '#jobs/draft/draft.ts';
 import { libraryRecipe } from '#jobs/draft/source.ts';
-import { openToWork } from '#jobs/open.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 
 /** Chooses a recipe of the library, and waits until its figures are there. */
@@ -11,16 +9,6 @@ export async function fromRecipe(page: Page, title: RegExp): Promise<void> {
   await page.getByRole('button', { name: title }).click();
   await page.getByRole('heading', { level: 2, name: 'Draft' }).waitFor();
   await page.getByText('Change a figure').waitFor();
-}
-
-/** The open pattern, as the file that is saved of it holds it. */
-export async function savedPattern(page: Page): Promise<Pattern> {
-  await page.evaluate(() => Reflect.deleteProperty(window, 'showSaveFilePicker'));
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as a file' }).click();
-  const opened = openToWork(new Uint8Array(await readFile(await (await download).path())));
-  if (!opened.ok) throw new Error(opened.trouble.kind);
-  return opened.value.pattern;
 }
 
 /** What the command drafts of a recipe of the library with figures set. */

@@ -1,67 +1,90 @@
+import { type ReactNode, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { withPart, withUsual } from '#jobs/draft/parts.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
-import { SelectField } from '../../parts/SelectField.tsx';
 import { FigureField } from './FigureField.tsx';
-import { type FigureGroup, figureGroups, type GroupEntry } from './figure-groups.ts';
+import { type FigureGroup, figureGroups, type GroupEntry, groupOf } from './figure-groups.ts';
+import { PartField } from './PartField.tsx';
 import type { Trial } from './use-trial.ts';
 
+export interface FiguresProps {
+  readonly trial: Trial;
+  /** The recipe whose figures are shown. */
+  readonly recipe: Recipe;
+  /** Path of the figure that stands in the way, where one does. */
+  readonly troubled: string | null;
+}
+
 /** All figures of a recipe in their groups; those of the whole lace stand open. */
-export function Figures({ trial, troubled }: { readonly trial: Trial; readonly troubled: string | null }) {
-  return figureGroups(trial.recipe).map((group) => (
-    <details key={group.path} className="figures" open={group.path === '' || undefined}>
-      <summary>{group.title}</summary>
-      <div className="figures-within">
-        {group.entries.map((entry) => (
-          <Entry
-            key={entry.kind === 'figure' ? entry.figure.path : entry.part.path}
-            {...{ entry, group, trial, troubled }}
-          />
-        ))}
-        {group.absent.length > 0 && (
-          <div className="buttons">
-            {group.absent.map(({ path }) => (
-              <Button
-                key={path}
-                className="button"
-                onPress={() => tried(trial, withUsual(trial.recipe, path))}
-              >
-                Set: {figureName(path, group.path)}
-              </Button>
-            ))}
-          </div>
-        )}
-      </div>
-    </details>
+export function Figures({ trial, recipe, troubled }: FiguresProps) {
+  const groups = useMemo(() => figureGroups(recipe), [recipe]);
+  /** The group of the part that was put in last: what it begins with wants to be seen. */
+  const [fresh, setFresh] = useState<string | null>(null);
+  const wanted = troubled === null ? fresh : groupOf(troubled);
+  const tried = (changed: Recipe | null, part: string | null = null) => {
+    if (!changed) return;
+    setFresh(part === null ? null : groupOf(`${part}.kind`));
+    trial.tryOut(changed, { fresh: part });
+  };
+  return groups.map((group) => (
+    <Folded key={group.path} title={group.title} isWanted={group.path === '' || group.path === wanted}>
+      {group.entries.map((entry) => (
+        <Entry
+          key={entry.kind === 'figure' ? entry.figure.path : entry.part.path}
+          {...{ entry, group, recipe, trial, troubled, tried }}
+        />
+      ))}
+      {group.absent.length > 0 && (
+        <div className="buttons">
+          {group.absent.map(({ path }) => (
+            <Button key={path} className="button" onPress={() => tried(withUsual(recipe, path))}>
+              Set: {figureName(path, group.path)}
+            </Button>
+          ))}
+        </div>
+      )}
+    </Folded>
   ));
 }
 
-function Entry({
-  entry,
-  group,
-  trial,
-  troubled,
+/** A group that opens by itself when something in it wants to be seen, and is closed by hand alone. */
+function Folded({
+  title,
+  isWanted,
+  children,
 }: {
+  readonly title: string;
+  readonly isWanted: boolean;
+  readonly children: ReactNode;
+}) {
+  const folded = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    if (isWanted && folded.current) folded.current.open = true;
+  }, [isWanted]);
+  return (
+    <details ref={folded} className="figures">
+      <summary>{title}</summary>
+      <div className="figures-within">{children}</div>
+    </details>
+  );
+}
+
+interface EntryProps extends FiguresProps {
   readonly entry: GroupEntry;
   readonly group: FigureGroup;
-  readonly trial: Trial;
-  readonly troubled: string | null;
-}) {
+  readonly tried: (changed: Recipe | null, part?: string | null) => void;
+}
+
+function Entry({ entry, group, recipe, trial, troubled, tried }: EntryProps) {
   if (entry.kind === 'part') {
-    const { path, kinds, now, canBeLeftOut, means } = entry.part;
-    const name = path === group.path ? 'Kind' : figureName(path, group.path === '+' ? '' : group.path);
-    const none = canBeLeftOut || now === null ? [{ value: '', words: 'none' }] : [];
+    const { part } = entry;
     return (
-      <div className="figure">
-        <SelectField
-          label={name}
-          value={now ?? ''}
-          choices={[...none, ...kinds.map((kind) => ({ value: kind, words: kind }))]}
-          onChange={(kind) => tried(trial, withPart(trial.recipe, path, kind === '' ? null : kind), path)}
-        />
-        {means && <small>{means}</small>}
-      </div>
+      <PartField
+        part={part}
+        group={group.path}
+        onKind={(kind) => tried(withPart(recipe, part.path, kind), kind === null ? null : part.path)}
+      />
     );
   }
   const { figure, canBeLeftOut } = entry;
@@ -75,17 +98,10 @@ function Entry({
         onSet={(text) => trial.set(figure.path, text)}
       />
       {canBeLeftOut && (
-        <Button
-          className="button quiet"
-          onPress={() => tried(trial, withPart(trial.recipe, figure.path, null))}
-        >
+        <Button className="button quiet" onPress={() => tried(withPart(recipe, figure.path, null))}>
           Leave out: {label}
         </Button>
       )}
     </>
   );
 }
-
-const tried = (trial: Trial, recipe: Recipe | null, fresh: string | null = null): void => {
-  if (recipe) trial.tryOut(recipe, { fresh });
-};

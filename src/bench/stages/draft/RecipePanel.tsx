@@ -36,7 +36,11 @@ export function RecipePanel({ pattern }: { readonly pattern: Drafted }) {
       <TrialBar trial={trial} onKeep={keep} />
       {!trial.isChanged && <LostEdits lost={lost} />}
       <Guides trial={trial} />
-      <Figures trial={trial} troubled={figureInTheWay(trial.trouble)?.path ?? null} />
+      <Figures
+        trial={trial}
+        recipe={trial.isPassing ? pattern.recipe : trial.recipe}
+        troubled={figureInTheWay(trial.trouble)?.path ?? null}
+      />
     </>
   );
 }

@@ -46,19 +46,25 @@ export function figureGroups(recipe: Recipe): FigureGroup[] {
     at(groupOf(figure.path)).entries.push({ kind: 'figure', figure, canBeLeftOut });
   }
   return [...groups]
-    .map(([path, group]) => ({ path, title: titleOf(path), ...group }))
+    .map(([path, group]) => ({ path, title: titleOf(path, parts.get(path)?.now), ...group }))
     .sort((one, other) => rank(one.path) - rank(other.path));
 }
 
-const MORE = '+';
+/** Stands for all that is left out and can be put in. */
+export const MORE = '+';
 
-const titleOf = (path: string): string =>
-  path === '' ? 'The whole lace' : path === MORE ? 'What can be put in' : figureName(path);
+/** 'Headside: fans'. */
+const titleOf = (path: string, kind: string | null | undefined): string =>
+  path === ''
+    ? 'The whole lace'
+    : path === MORE
+      ? 'What can be put in'
+      : `${figureName(path)}${kind ? `: ${kind}` : ''}`;
 
 const rank = (path: string): number => (path === '' ? 0 : path === MORE ? 2 : 1);
 
 /** 'headside.pins' belongs to the headside, 'areas.0.size' to that area, 'spacing' to the whole lace. */
-function groupOf(path: string): string {
+export function groupOf(path: string): string {
   const [first, second, ...rest] = path.split('.');
   if (second === undefined) return '';
   return /^\d+$/.test(second) ? (rest.length > 0 ? `${first}.${second}` : '') : first!;

@@ -105,6 +105,13 @@ export function useTrial(pattern: Drafted): Trial {
     return isLast ? job : null;
   }
 
+  function kept(job: DraftJob, words: string): DraftJob {
+    design.become(job.file.pattern, words);
+    // Where the pattern is only looked at it has not changed, and what was tried goes all the same.
+    rest();
+    return job;
+  }
+
   return {
     recipe: recipe ?? pattern.recipe,
     isChanged: recipe !== null,
@@ -119,21 +126,16 @@ export function useTrial(pattern: Drafted): Trial {
     },
     tryOut: (wish, options) => void draft(wish, options),
     async keep(words) {
-      if (made && !isBusy) {
-        design.become(made.file.pattern, words);
-        return made;
-      }
+      if (made && !isBusy) return kept(made, words);
       const job = await draft(recipe ?? pattern.recipe);
-      if (!job?.ok) return null;
-      design.become(job.value.file.pattern, words);
-      return job.value;
+      return job?.ok ? kept(job.value, words) : null;
     },
     leave: () => rest(),
     async become(wish, words) {
       const job = await draft(wish, { isPassing: true });
-      if (job?.ok) design.become(job.value.file.pattern, words);
-      else if (job) rest({ trouble: job.trouble });
-      return job?.ok ? job.value : null;
+      if (job?.ok) return kept(job.value, words);
+      if (job) rest({ trouble: job.trouble });
+      return null;
     },
   };
 }
