@@ -13,6 +13,7 @@ import type { GreyPicture } from '#base/picture/grey.ts';
 import { findHoles, type TracedHole } from '#craft/trace/holes.ts';
 import { scoreHoles } from '../test/support/score.ts';
 import { drawScan } from '../test/support/trace-scans.ts';
+import { drawWholePage } from '../test/support/whole-page.ts';
 import { blobDetector } from './peers/trace.ts';
 
 const ROUNDS = 3;
@@ -43,7 +44,7 @@ if (folder) {
   report(folder);
 }
 console.log('\nWhole A4 pages:');
-for (const dpi of [300, 600]) await measure(await wholePage(dpi));
+for (const dpi of [300, 600]) await measure({ name: `A4 at ${dpi} dpi`, dpi, ...(await drawWholePage(dpi)) });
 rmSync(scratch, { recursive: true });
 
 async function generated(seed: number): Promise<Page> {
@@ -66,35 +67,6 @@ async function scanned(truthFile: string): Promise<Page> {
       .filter(({ drawn }) => drawn)
       .map(({ x_px, y_px, hidden }) => ({ column: x_px, row: y_px, hidden })),
   };
-}
-
-/** An A4 sheet full of generated pages laid side by side. */
-async function wholePage(dpi: number): Promise<Page> {
-  const width = Math.round((210 / 25.4) * dpi);
-  const height = Math.round((297 / 25.4) * dpi);
-  const grey = new Uint8Array(width * height).fill(240);
-  const truth: Page['truth'][number][] = [];
-  let left = 0;
-  let top = 0;
-  let below = 0;
-  for (let seed = 401; top < height; seed++) {
-    const { picture, truth: part } = await drawScan(seed, dpi);
-    if (left + picture.width > width) {
-      left = 0;
-      top = below;
-    }
-    if (top + picture.height > height) break;
-    for (let row = 0; row < picture.height; row++) {
-      const from = row * picture.width;
-      grey.set(picture.grey.subarray(from, from + picture.width), (top + row) * width + left);
-    }
-    for (const { column, row, hidden } of part.holes) {
-      truth.push({ column: column + left, row: row + top, hidden });
-    }
-    left += picture.width;
-    below = Math.max(below, top + picture.height);
-  }
-  return { name: `A4 at ${dpi} dpi`, picture: { width, height, grey }, dpi, truth };
 }
 
 async function measure({ name, picture, dpi, truth }: Page): Promise<void> {

@@ -40,7 +40,7 @@ async function measureFrames(
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   await page.goto(address);
   const opening = await watchMainThread(browser, page, async () => {
-    await withFile(pattern, (file) => openFile(page, file));
+    await withFile('pattern.json', JSON.stringify(pattern), (file) => openFile(page, file));
     await goTo(page, 'Pins');
     await page.getByText(`${count} pins.`).waitFor();
     await page.waitForTimeout(2500);

@@ -26,10 +26,14 @@ export function largePattern(pins: number, lines = false) {
   return { pins: places, marks };
 }
 
-/** The pattern as a file on the disk, since the browser reads that beside the page, as it does when a person chooses it. */
-export function withFile<Made>(pattern: object, work: (file: string) => Promise<Made>): Promise<Made> {
+/** A file on the disk for as long as `work` goes on: the browser reads it beside the page, as when a person chooses it. */
+export function withFile<Made>(
+  name: string,
+  content: string | Uint8Array,
+  work: (file: string) => Promise<Made>,
+): Promise<Made> {
   const folder = mkdtempSync(join(tmpdir(), 'pinlight-bench-'));
-  const file = join(folder, 'pattern.json');
-  writeFileSync(file, JSON.stringify(pattern));
+  const file = join(folder, name);
+  writeFileSync(file, content);
   return work(file).finally(() => rmSync(folder, { recursive: true }));
 }

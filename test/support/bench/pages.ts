@@ -11,6 +11,14 @@ export async function openFile(
   await page.locator('canvas.sheet').waitFor();
 }
 
+/** Begins a pattern from a picture, as a person chooses it, and waits for the stage. */
+export async function beginFromPaper(page: Page, file: string): Promise<void> {
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'From paper' }).click();
+  await (await chosen).setFiles(file);
+  await page.getByRole('heading', { level: 2, name: 'Paper' }).waitFor();
+}
+
 /** Goes to a stage of the open design. */
 export async function goTo(page: Page, stage: string): Promise<void> {
   await page.getByRole('link', { name: stage, exact: true }).click();
