@@ -7,6 +7,7 @@ import { writeContainer } from '#pattern/container/container.ts';
 import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
+import { backupOf } from '../support/bench/backup-of.ts';
 import { openFile, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
@@ -47,7 +48,7 @@ function contentOf(backup: Buffer): string[] {
     .sort();
 }
 
-/** Every record in the store but what is of this browser alone, as text. */
+/** A hash of every record in the store but those of this browser alone. */
 const held = (page: Page) =>
   page.evaluate(async () => {
     const database = await new Promise<IDBDatabase>((resolve) => {
@@ -59,15 +60,19 @@ const held = (page: Page) =>
         const asked = database.transaction(table).objectStore(table)[what]();
         asked.onsuccess = () => resolve(asked.result);
       });
+    // The picture on the shelf is drawn whenever there is time for it.
+    const text = (value: unknown) =>
+      JSON.stringify(value, (key, inner) => (key === 'cover' ? undefined : inner));
     const told: string[] = [];
     for (const table of ['cards', 'pieces', 'versionPieces', 'pictures', 'settings']) {
       const values = await all(table, 'getAll');
       for (const [index, key] of (await all(table, 'getAllKeys')).entries()) {
-        if (key !== 'this-browser') told.push(`${table} ${key} ${JSON.stringify(values[index])}`);
+        if (key !== 'this-browser') told.push(`${table} ${key} ${text(values[index])}`);
       }
     }
     database.close();
-    return told;
+    const bytes = new TextEncoder().encode(told.join());
+    return [...new Uint8Array(await crypto.subtle.digest('SHA-256', bytes))].join(' ');
   });
 
 /** A pattern with the picture of its paper, as it is saved as a file. */
@@ -165,4 +170,48 @@ test('how old the backup is, stands on the shelf; the browser is asked to keep e
   await backUp(page);
   await page.getByText('Last backup: today, and nothing has changed since.').waitFor();
   expect(complaints).toEqual([]);
+});
+
+const many = (count: number) =>
+  Array.from({ length: count }, (_, index) => ({
+    name: `Edging ${index}`,
+    pattern: patternFromPins([
+      { x: index, y: 0 },
+      { x: 0, y: 5 },
+    ]),
+  }));
+
+test('bringing back can be stopped: what had come is told and stays, and the rest comes another time', async () => {
+  const { page, complaints } = await bench.visit();
+  const file = await backupOf(many(400));
+  await bringBack(page, file);
+  await page.getByRole('button', { name: 'Stop' }).click();
+  await page.getByRole('button', { name: 'Stop' }).waitFor({ state: 'detached' });
+  await bringBack(page, file);
+  await page
+    .getByText(/came back|were here already/)
+    .first()
+    .waitFor();
+  await expect.poll(() => page.getByRole('listitem').count()).toBe(400);
+  expect(complaints).toEqual([]);
+});
+
+test('no room for a whole backup: said in words, and what came is whole', async () => {
+  const { page } = await bench.visit();
+  await page.evaluate(() => {
+    const { put } = IDBObjectStore.prototype;
+    let left = 40;
+    IDBObjectStore.prototype.put = function (...given) {
+      if (left-- <= 0) throw new DOMException('no room', 'QuotaExceededError');
+      return put.apply(this, given);
+    };
+  });
+  await bringBack(page, await backupOf(many(30)));
+  await page.getByText('This browser has no room left').waitFor();
+  const came = Number.parseInt((await page.getByText('had come back by then').textContent())!, 10);
+  expect(came).toBeGreaterThan(0);
+  await page.reload();
+  await expect.poll(() => page.getByRole('listitem').count()).toBe(came);
+  await page.getByRole('button', { name: `Edging ${came - 1}, 2 pins` }).click();
+  await page.locator('canvas.sheet').waitFor();
 });

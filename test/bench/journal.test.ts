@@ -96,6 +96,32 @@ test('what another page wrote meanwhile is not written over: this page puts its 
   expect(await pinsOf(copy!.id)).toMatchObject({ x: 1, y: 9 });
 });
 
+test('a write that fails in the midst leaves the design as it was, and the next one makes up for it', async () => {
+  const { id, design, journal, said } = await opened(start);
+  const add = (x: number) => design.edit(addPin(design.state().pattern, { x, y: 1 }).change, 'Added a pin');
+  add(1);
+  add(2);
+  await journal.settled();
+  design.undo();
+  await journal.settled();
+  const before = (await readDesign(database, id))!;
+  const { put } = IDBObjectStore.prototype;
+  IDBObjectStore.prototype.put = () => {
+    throw new DOMException('no room', 'QuotaExceededError');
+  };
+  design.undo();
+  add(3);
+  await journal.settled();
+  IDBObjectStore.prototype.put = put;
+  expect(said.at(-1)).toEqual({ at: 'failed', why: 'full' });
+  expect(await readDesign(database, id)).toEqual(before);
+  add(4);
+  await journal.settled();
+  const after = (await readDesign(database, id))!;
+  expect(after.pattern).toEqual(design.state().pattern);
+  expect(after.past).toHaveLength(2);
+});
+
 describe('versions', () => {
   const DAY = 24 * 60 * 60 * 1000;
 

@@ -131,3 +131,13 @@ test('a damaged pattern is said to be so and left as it is, and its earlier vers
   await pins(page, 2);
   await page.getByRole('heading', { level: 1, name: 'two.json (earlier version)' }).waitFor();
 });
+
+test('a file of a newer Pinlight is refused kindly, and nothing comes on the shelf', async () => {
+  const { page } = await bench.visit();
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Open a file' }).click();
+  const buffer = Buffer.from('{"format":"pinlight-pattern","version":99,"pins":[]}');
+  await (await chosen).setFiles({ name: 'newer.json', mimeType: 'application/json', buffer });
+  await page.getByText('get a newer Pinlight to open it').waitFor();
+  expect(await page.getByRole('listitem').count()).toBe(0);
+});

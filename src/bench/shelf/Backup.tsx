@@ -51,11 +51,19 @@ export function Backup({
   const bring = async (file: File) => {
     setTold(null);
     const ids: string[] = [];
-    const sink = shelfSink(database, (id) => ids.push(id));
+    let full = false;
+    const sink = shelfSink(database, {
+      came: (id) => ids.push(id),
+      full: () => {
+        full = true;
+      },
+    });
     const made = await bringBack(file, proxy(sink));
-    if (ids.length > 0) await noteBroughtBack(database, ids, Date.now());
+    // Where even this finds no room, the reminder only comes the sooner.
+    if (ids.length > 0) await noteBroughtBack(database, ids, Date.now()).catch(() => {});
     if (!made) {
-      if (ids.length > 0) setTold({ kind: 'caution', sentences: [stoppedInWords(ids.length)] });
+      if (full) setTold({ kind: 'trouble', sentences: [NO_ROOM, cameInWords(ids.length)] });
+      else if (ids.length > 0) setTold({ kind: 'caution', sentences: ['Stopped.', cameInWords(ids.length)] });
     } else if (made.ok) {
       const whole = made.value.damaged.length + made.value.lostVersions === 0;
       setTold({ kind: whole ? 'good' : 'caution', sentences: restoredInWords(made.value) });
@@ -77,7 +85,7 @@ export function Backup({
         </FileTrigger>
       </div>
       <Progress state={backingUp} words="Making the backup" />
-      <Progress state={bringing} words="Bringing the backup back" />
+      {(!told || bringing.at === 'work') && <Progress state={bringing} words="Bringing the backup back" />}
       {told && (
         <Message kind={told.kind} onDismiss={() => setTold(null)}>
           {told.sentences.map((sentence) => (
@@ -89,8 +97,11 @@ export function Backup({
   );
 }
 
-const stoppedInWords = (came: number): string =>
-  `Stopped. ${came} pattern${came === 1 ? '' : 's'} had come back by then, and ${came === 1 ? 'is' : 'are'} on the shelf.`;
+const NO_ROOM =
+  'This browser has no room left. Remove patterns that you do not need here, or bring the backup back on another device.';
+
+const cameInWords = (came: number): string =>
+  `${came} pattern${came === 1 ? '' : 's'} had come back by then, and ${came === 1 ? 'is' : 'are'} on the shelf.`;
 
 function Progress({ state, words }: { state: JobState<unknown>; words: string }) {
   if (state.at === 'work') return <Working words={words} share={state.share} onCancel={state.cancel} />;

@@ -53,8 +53,16 @@ export function shelfSource(database: Database, onUnreadable: (name: string) => 
   };
 }
 
-/** Where a backup is brought back to; `onPut` is called with the id of each design that came. */
-export function shelfSink(database: Database, onPut: (id: string) => void): ShelfSink {
+/** What happens while a backup is brought back. */
+export interface ShelfSinkEvents {
+  /** A design came, under this id. */
+  came(id: string): void;
+  /** There is no room for the next one. */
+  full(): void;
+}
+
+/** Where a backup is brought back to. */
+export function shelfSink(database: Database, events: ShelfSinkEvents): ShelfSink {
   return {
     async held(id) {
       await clearAway(database, id);
@@ -63,8 +71,13 @@ export function shelfSink(database: Database, onPut: (id: string) => void): Shel
       return stored ? { pattern: stored.pattern, pictures: stored.pictures } : 'damaged';
     },
     async put(design) {
-      await putDesign(database, design);
-      onPut(design.id);
+      try {
+        await putDesign(database, design);
+      } catch (error) {
+        if (error instanceof DOMException && error.name === 'QuotaExceededError') events.full();
+        throw error;
+      }
+      events.came(design.id);
     },
     async putSettings({ kept, preferences }, ids) {
       await takeSettings(database, kept, ids);

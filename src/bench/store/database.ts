@@ -100,6 +100,16 @@ const openTables = (onLeave: () => void): Promise<Database> =>
     terminated: onLeave,
   });
 
+/** Ends a transaction that went wrong so that nothing of it stays: what was asked for by then would be kept otherwise. */
+export async function abandon(write: Writing): Promise<void> {
+  try {
+    write.abort();
+  } catch {
+    // It has ended by itself.
+  }
+  await write.done.catch(() => {});
+}
+
 /** Every key that begins so. */
 export const under = (...start: readonly (string | number)[]): IDBKeyRange =>
   IDBKeyRange.bound([...start], [...start, []]);

@@ -1,7 +1,7 @@
 import { sameValue } from '#pattern/equal.ts';
 import type { DesignState, Journal } from '../document/open-design.ts';
 import type { Step } from '../document/step.ts';
-import type { Database, DesignCard } from './database.ts';
+import { abandon, type Database, type DesignCard, type Writing } from './database.ts';
 import { createDesign, readPictures, TABLES } from './designs.ts';
 import { putPattern } from './pieces.ts';
 import { keepVersion } from './versions.ts';
@@ -75,17 +75,25 @@ export class DesignJournal implements Journal {
 
   /** False where the design in the store is not the one that was opened here. */
   async #write(state: DesignState): Promise<boolean> {
+    const write = this.#database.transaction(TABLES, 'readwrite');
+    try {
+      return await this.#writeIn(write, state);
+    } catch (error) {
+      await abandon(write);
+      throw error;
+    }
+  }
+
+  async #writeIn(write: Writing, state: DesignState): Promise<boolean> {
     const before = this.#card;
     const { id } = before;
     const after = stepsOf(state);
     const old = stepsOf(this.#written);
     const parted = partingOf(old, after);
-    const write = this.#database.transaction(TABLES, 'readwrite');
     // Another page of this browser may have written meanwhile.
     const stored = await write.objectStore('cards').get(id);
     if (stored?.revision !== before.revision) {
-      write.abort();
-      await write.done.catch(() => {});
+      await abandon(write);
       return false;
     }
     const steps = write.objectStore('steps');

@@ -1,7 +1,7 @@
 import { applyChange, undoChange } from '#pattern/change/change.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Step } from '../document/step.ts';
-import { type Database, type DesignCard, type TableName, under } from './database.ts';
+import { abandon, type Database, type DesignCard, type TableName, under } from './database.ts';
 import { getPattern, putPattern } from './pieces.ts';
 import { keepVersion } from './versions.ts';
 
@@ -55,17 +55,23 @@ export async function createDesign(
 export async function putDesign(database: Database, design: IncomingDesign): Promise<void> {
   const { id, name, created, changed, pattern, pictures, versions } = design;
   const write = database.transaction(TABLES, 'readwrite');
-  await putPattern(write, { table: 'pieces', key: [id] }, pattern);
-  for (const version of versions) await keepVersion(write, id, version.pattern, version.saved);
-  for (const [entry, file] of pictures) {
-    const blob = file instanceof Blob ? file : new Blob([file as BlobPart], { type: typeOf(entry) });
-    await write.objectStore('pictures').put(blob, [id, entry]);
+  try {
+    await putPattern(write, { table: 'pieces', key: [id] }, pattern);
+    for (const version of versions) await keepVersion(write, id, version.pattern, version.saved);
+    for (const [entry, file] of pictures) {
+      const blob = file instanceof Blob ? file : new Blob([file as BlobPart], { type: typeOf(entry) });
+      await write.objectStore('pictures').put(blob, [id, entry]);
+    }
+    await write.objectStore('cards').put({
+      ...{ id, name, created, changed, revision: 1 },
+      ...{ first: 0, done: 0, at: 0, pins: pattern.pins.length },
+    });
+    await write.done;
+  } catch (error) {
+    // Without this the part that was put by then would stay.
+    await abandon(write);
+    throw error;
   }
-  await write.objectStore('cards').put({
-    ...{ id, name, created, changed, revision: 1 },
-    ...{ first: 0, done: 0, at: 0, pins: pattern.pins.length },
-  });
-  await write.done;
 }
 
 /**
