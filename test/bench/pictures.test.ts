@@ -5,7 +5,9 @@ import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { readPixels } from '#cli/picture/pixels.ts';
 import { readPicture } from '#cli/picture/read.ts';
+import { densitiesIn } from '#jobs/picture/density.ts';
 import { MOST_PIXELS } from '#jobs/picture/limits.ts';
+import { scaleFrom } from '#jobs/picture/scale.ts';
 import { usePictures } from '../support/bench/pictures/index.ts';
 
 // The command reads pictures with a library of its own, which serves here as the truth.
@@ -154,6 +156,17 @@ describe('pictures come out upright', () => {
       }
     },
   );
+});
+
+test('a picture that is kept as a copy still states what its own file stated of its scale', async () => {
+  for (const [dpi, kind] of [
+    [300, 'stated'],
+    [72, 'doubtful'],
+  ] as const) {
+    const made = page().tiff({ compression: 'lzw', xres: dpi / 25.4, yres: dpi / 25.4 });
+    const { file } = await compare(new Uint8Array(await made.toBuffer()));
+    expect(scaleFrom(densitiesIn(file.bytes))).toMatchObject({ kind, dpi });
+  }
 });
 
 describe('the pixels of a kept picture', () => {

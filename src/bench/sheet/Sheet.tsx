@@ -2,9 +2,8 @@ import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useDesignState, useWork } from '../document/use-design.ts';
 import { PenOnly } from './PenOnly.tsx';
-import { PaperUnder } from './paper-under.ts';
 import { SheetView } from './sheet-view.ts';
-import { usePaperPicture } from './use-paper-picture.ts';
+import { usePaperUnder } from './use-paper-under.ts';
 
 /** The sheet in the middle of the bench, with the buttons that move it. */
 export function Sheet({ onReady }: { onReady: (view: SheetView | null) => void }) {
@@ -24,10 +23,8 @@ export function Sheet({ onReady }: { onReady: (view: SheetView | null) => void }
   }, [design, onReady]);
   useEffect(() => view?.setPattern(pattern), [view, pattern]);
   const { paper } = pattern;
-  const picture = usePaperPicture(paper && pictures.get(paper.entry), paper);
-  useEffect(() => {
-    view?.setPaper(paper && picture ? new PaperUnder(picture, paper) : null);
-  }, [view, paper, picture]);
+  const under = usePaperUnder(paper && pictures.get(paper.entry), paper);
+  useEffect(() => view?.setPaper(under), [view, under]);
   return (
     <>
       <div className="sheet-frame" role="application" aria-label="The pattern" aria-describedby="sheet-keys">

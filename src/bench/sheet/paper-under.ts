@@ -1,50 +1,43 @@
 import type { PaperPicture } from '#pattern/pattern.ts';
+import { decodePaper } from './decode-paper.ts';
 
-/** Longest side of the picture as the screen needs it; a larger one would only make every frame slower. */
-const MOST_SIDE = 4096;
+/** Longest side of the picture as the screen needs it; a larger one would only take room. */
+export const MOST_SIDE = 4096;
 
 /** The paper's picture, ready to be drawn under the pins. */
 export class PaperUnder {
-  readonly #picture: ImageBitmap;
+  /** The largest first, each half as large as the one before. */
+  readonly #levels: readonly ImageBitmap[];
   readonly #paper: PaperPicture;
 
-  constructor(picture: ImageBitmap, paper: PaperPicture) {
-    this.#picture = picture;
+  constructor(levels: readonly ImageBitmap[], paper: PaperPicture) {
+    this.#levels = levels;
     this.#paper = paper;
   }
 
   /** Decodes a picture file. Rejects where the browser cannot read it. */
-  static async open(file: Blob, paper: PaperPicture, mostSide?: number): Promise<PaperUnder> {
-    return new PaperUnder(await decodePaper(file, paper, mostSide), paper);
+  static async open(file: Blob, paper: PaperPicture, mostSide = MOST_SIDE): Promise<PaperUnder> {
+    const { width, height } = paper;
+    return new PaperUnder(await decodePaper({ file, width, height, mostSide }), paper);
   }
 
   /** Draws it with a brush whose unit is the pattern's. The brush's map is left changed. */
   draw(brush: OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D): void {
-    // Put away meanwhile: another is on its way.
-    if (this.#picture.width === 0) return;
     const { toPattern, width, height } = this.#paper;
     brush.transform(toPattern.a, toPattern.b, toPattern.c, toPattern.d, toPattern.e, toPattern.f);
+    const { a, b } = brush.getTransform();
+    const shown = width * Math.hypot(a, b);
+    // The smallest that has a dot for every pixel: shrinking a larger one at every repaint is slow.
+    const level = this.#levels.findLast((one) => one.width >= shown) ?? this.#levels[0];
+    // Put away meanwhile: another is on its way.
+    if (!level || level.width === 0) return;
     brush.imageSmoothingEnabled = true;
-    brush.imageSmoothingQuality = 'medium';
+    brush.imageSmoothingQuality = 'low';
     // Pixel centres are whole, so that the picture's edge lies half a pixel further out.
-    brush.drawImage(this.#picture, -0.5, -0.5, width, height);
+    brush.drawImage(level, -0.5, -0.5, width, height);
   }
 
   close(): void {
-    this.#picture.close();
+    for (const level of this.#levels) level.close();
   }
-}
-
-/** A picture file of that size, decoded beside the page and no larger than it is shown. */
-export function decodePaper(
-  file: Blob,
-  { width, height }: Pick<PaperPicture, 'width' | 'height'>,
-  mostSide = MOST_SIDE,
-): Promise<ImageBitmap> {
-  const share = Math.min(1, mostSide / Math.max(width, height));
-  if (share === 1) return createImageBitmap(file);
-  return createImageBitmap(file, {
-    resizeWidth: Math.max(1, Math.round(width * share)),
-    resizeHeight: Math.max(1, Math.round(height * share)),
-  });
 }
