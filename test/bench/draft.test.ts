@@ -39,7 +39,7 @@ test('the sheet shows what is tried, and what was there when it is left', async 
     return page.locator('canvas.sheet').evaluate((canvas: HTMLCanvasElement) => canvas.toDataURL());
   };
   const before = await seen();
-  await page.getByRole('button', { name: 'Width: less' }).click();
+  await page.getByRole('button', { name: 'Spacing of the pins: less' }).click();
   await page.getByText(/^Drafted /).waitFor();
   const tried = await seen();
   expect(tried).not.toBe(before);
