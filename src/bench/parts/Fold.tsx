@@ -3,8 +3,16 @@ import { Button } from 'react-aria-components';
 import './fold.css';
 
 /** More of something, behind a button that says what. */
-export function Fold({ label, children }: { readonly label: string; readonly children: ReactNode }) {
-  const [open, setOpen] = useState(false);
+export function Fold({
+  label,
+  children,
+  begins = 'folded',
+}: {
+  readonly label: string;
+  readonly children: ReactNode;
+  readonly begins?: 'folded' | 'open';
+}) {
+  const [open, setOpen] = useState(begins === 'open');
   const id = useId();
   return (
     <div className="fold">

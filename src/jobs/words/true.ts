@@ -97,7 +97,7 @@ export function takenInWords(
 /** What copying did to the whole, from the map that undoes it. */
 export function copyInWords({ a, b, c, d }: Affine): string {
   const [across, down] = [Math.hypot(a, b), Math.hypot(c, d)];
-  const skew = (Math.acos(Math.max(-1, Math.min(1, (a * c + b * d) / (across * down)))) * 180) / Math.PI - 90;
+  const skew = (Math.asin(Math.min(1, Math.abs(a * c + b * d) / (across * down))) * 180) / Math.PI;
   const percent = (share: number) => `${numberInWords(share * 100, 2)} %`;
   return `made ${percent(across)} across and ${percent(down)} down, and skewed by ${numberInWords(skew, 2)}°`;
 }

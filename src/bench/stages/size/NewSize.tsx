@@ -1,6 +1,6 @@
 import { Button } from 'react-aria-components';
 import { heightOf, widthOf } from '#base/geometry/box.ts';
-import { formatBoth } from '#base/units/format-length.ts';
+import { formatInches, formatMm } from '#base/units/format-length.ts';
 import { readCopier } from '#jobs/size/read.ts';
 import type { Sizing } from '#jobs/size/size.ts';
 import {
@@ -68,8 +68,12 @@ export function NewSize({
               now === null || then === null ? null : (
                 <tr key={name}>
                   <th scope="row">{name}</th>
-                  <td>{formatBoth(now)}</td>
-                  <td>{formatBoth(then)}</td>
+                  <td>
+                    <BothUnits mm={now} />
+                  </td>
+                  <td>
+                    <BothUnits mm={then} />
+                  </td>
                 </tr>
               ),
             )}
@@ -106,6 +110,15 @@ export function NewSize({
           />
         </Fold>
       )}
+    </>
+  );
+}
+
+function BothUnits({ mm }: { readonly mm: number }) {
+  return (
+    <>
+      {formatMm(mm)}
+      <small className="inches">{formatInches(mm)}</small>
     </>
   );
 }

@@ -2,12 +2,13 @@ import { Button } from 'react-aria-components';
 import { threadTable } from '#craft/size/grid.ts';
 import { threadOf } from '#craft/size/thread.ts';
 import type { Sizing } from '#jobs/size/size.ts';
-import { fitInWords, percentInWords, threadLines } from '#jobs/words/size.ts';
+import { fitInWords, percentInWords } from '#jobs/words/size.ts';
 import type { ThreadEntry } from '#pattern/threads/thread-list.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import type { Threads } from '../../store/threads.ts';
 import { AnotherThread } from './AnotherThread.tsx';
 import type { Asked } from './asked.ts';
+import { ChosenThread } from './ChosenThread.tsx';
 import { ThreadFile } from './ThreadFile.tsx';
 
 /** Her own threads, how each suits, and any other that she types. */
@@ -41,38 +42,22 @@ export function YourThreads({
               <strong>{entry.name}</strong>
               <span>{suits(entry, sizing)}</span>
             </Button>
+            {entry.name === thread?.name && (
+              <ChosenThread
+                entry={entry}
+                isKept={isKept}
+                sizing={sizing}
+                onSize={() => onAsk({ aim: 'thread' })}
+                onKeep={() => threads.keep([entry])}
+                onRemove={() => {
+                  threads.remove(entry.name);
+                  onAsk({ thread: null });
+                }}
+              />
+            )}
           </li>
         ))}
       </ul>
-      {thread && (
-        <div className="offer">
-          {sizing.threads.flatMap((one) =>
-            one.thread.name === thread.name
-              ? threadLines(one, sizing.after).map((line) => <p key={line}>{line}</p>)
-              : [],
-          )}
-          <div className="buttons">
-            <Button className="button main" onPress={() => onAsk({ aim: 'thread' })}>
-              Size the pattern for it
-            </Button>
-            {isKept ? (
-              <Button
-                className="button danger"
-                onPress={() => {
-                  threads.remove(thread.name);
-                  onAsk({ thread: null });
-                }}
-              >
-                Take it off my list
-              </Button>
-            ) : (
-              <Button className="button" onPress={() => threads.keep([thread])}>
-                Keep it in my list
-              </Button>
-            )}
-          </div>
-        </div>
-      )}
       <Fold label="Another thread">
         <AnotherThread onThread={(entry) => onAsk({ thread: entry })} />
       </Fold>

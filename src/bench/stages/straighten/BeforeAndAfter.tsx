@@ -1,5 +1,6 @@
 import { Button } from 'react-aria-components';
 import { Choice } from '../../parts/Choice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
 import { ShareSlider } from '../../parts/ShareSlider.tsx';
 
 /** How a proposal is looked at. */
@@ -42,8 +43,7 @@ export function BeforeAndAfter({
           </Button>
         </div>
       </div>
-      <details>
-        <summary>How it is shown</summary>
+      <Fold label="How it is shown">
         <Choice
           label="Moves are drawn as lines"
           value={String(view.longer)}
@@ -61,7 +61,7 @@ export function BeforeAndAfter({
             onChange={(share) => onChange({ ...view, paper: share })}
           />
         )}
-      </details>
+      </Fold>
     </>
   );
 }

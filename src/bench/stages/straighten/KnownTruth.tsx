@@ -3,6 +3,7 @@ import { Button, FieldError, Input, Label, TextField } from 'react-aria-componen
 import { readGroundAngle } from '#jobs/true/angle.ts';
 import type { KnownWords } from '#jobs/true/known.ts';
 import type { Pattern } from '#pattern/pattern.ts';
+import { Fold } from '../../parts/Fold.tsx';
 import { LengthField } from '../../parts/LengthField.tsx';
 import { Message } from '../../parts/Message.tsx';
 
@@ -24,7 +25,6 @@ export function KnownTruth({
   readonly onKnown: (known: KnownWords) => void;
 }) {
   const isKnown = known.angle !== undefined || known.distance !== undefined;
-  const [open, setOpen] = useState(isKnown);
   const [typed, setTyped] = useState(known.angle === undefined ? '' : String(known.angle));
   const [length, setLength] = useState<number | null>(known.distance?.length ?? null);
   const angle = typed.trim() === '' ? null : readGroundAngle(typed);
@@ -39,8 +39,7 @@ export function KnownTruth({
   };
   const numberOf = (id: string) => pattern.pins.findIndex((pin) => pin.id === id) + 1;
   return (
-    <details open={open} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary>What copying did to it</summary>
+    <Fold label="What copying did to it" begins={isKnown ? 'open' : 'folded'}>
       <p>
         A copy may be longer than wide, or skewed. The pins alone do not show it; one thing that you know
         does.
@@ -79,6 +78,6 @@ export function KnownTruth({
           </Button>
         )}
       </div>
-    </details>
+    </Fold>
   );
 }

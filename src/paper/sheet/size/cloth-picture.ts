@@ -103,3 +103,9 @@ const fill = (box: Box, colour: Colour): InkMark => ({
   path: rectangle(box),
   colour,
 });
+
+/** So large that about ten passives are seen in the coarsest of some cloths on a picture so wide, in whole times. */
+export function enlargement(cloths: readonly Cloth[], width: number): number {
+  const widest = Math.max(...cloths.map(({ passives }) => passives.apart));
+  return Math.min(20, Math.max(2, Math.round(width / (10 * widest))));
+}

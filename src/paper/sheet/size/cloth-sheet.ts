@@ -8,7 +8,7 @@ import { type Block, gap, heading, item, paragraph } from '../flow.ts';
 import { roomOn } from '../furniture.ts';
 import { readingSheets, type Unnumbered } from '../reading-sheet.ts';
 import type { SheetContext } from '../sheet.ts';
-import { type Cloth, clothPicture } from './cloth-picture.ts';
+import { type Cloth, clothPicture, enlargement } from './cloth-picture.ts';
 
 /** One density to be judged. */
 export interface ClothPatch {
@@ -31,7 +31,10 @@ export function clothSheets(context: SheetContext, paper: PaperSize, cloths: Clo
   const { typeface } = context;
   const width = widthOf(roomOn(context, paper));
   const column = (width - (cloths.patches.length - 1) * BETWEEN) / Math.max(1, cloths.patches.length);
-  const times = enlargement(cloths.patches, column);
+  const times = enlargement(
+    cloths.patches.map(({ cloth }) => cloth),
+    column,
+  );
   const blocks: Block[] = [
     gap(3),
     ...cloths.thread.flatMap((words) => paragraph(typeface, words, width)),
@@ -69,12 +72,6 @@ const BETWEEN = 6;
 
 /** A patch as large as life is no wider, mm. */
 const LIFE = 46;
-
-/** So large that about ten passives are seen in the coarsest patch, in whole times. */
-function enlargement(patches: readonly ClothPatch[], column: number): number {
-  const widest = Math.max(...patches.map(({ cloth }) => cloth.passives.apart));
-  return Math.min(20, Math.max(2, Math.round(column / (10 * widest))));
-}
 
 function patchesBlock(patches: readonly ClothPatch[], column: number, size: number, times: number): Block {
   return {
