@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { downloaded } from '../support/bench/downloads.ts';
 import type { Hands } from '../support/bench/hands.ts';
 import { savedPattern, useBench, type Visit } from '../support/bench/index.ts';
 import { keyboardHands } from '../support/bench/keyboard.ts';
@@ -54,6 +55,28 @@ async function wholeJob({ page, complaints, strangers }: Visit, hands: Hands, fr
   await atStage(page, 'Size');
   await hands.press('Next: Look over');
   await atStage(page, 'Look over');
+  await page
+    .getByRole('listitem')
+    .filter({ hasText: /^(Fault|Warning|Note) / })
+    .or(page.getByText('Nothing to see to'))
+    .first()
+    .waitFor();
+
+  await hands.press('Next: Make');
+  await atStage(page, 'Make');
+  await hands.choose(/^A4/);
+  await page.getByText(/^The pins reach/).waitFor();
+  const pdf = await downloaded(page, () => hands.press('Make the PDF for A4'));
+  expect(pdf.name).toMatch(/\.pdf$/);
+
+  await hands.press('Next: Prick');
+  await atStage(page, 'Prick');
+  await hands.press('Begin pricking');
+  await page.getByText(/^Step 1 of/).waitFor();
+  await page.waitForTimeout(350);
+  await hands.press('Done, next');
+  await page.getByText(/^Step 2 of/).waitFor();
+
   expect((await savedPattern(page)).pins.length).toBe(found);
   expect(complaints).toEqual([]);
   expect(strangers).toEqual([]);
