@@ -2,7 +2,8 @@ import { Label, Radio, RadioGroup } from 'react-aria-components';
 
 export interface ChoiceProps<Value extends string> {
   readonly label: string;
-  readonly value: Value;
+  /** Null where nothing is chosen yet. Any other value that is no choice would shut the keyboard out. */
+  readonly value: Value | null;
   readonly choices: readonly { readonly value: Value; readonly words: string; readonly help?: string }[];
   readonly onChange: (value: Value) => void;
 }

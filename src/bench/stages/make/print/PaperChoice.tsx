@@ -36,7 +36,7 @@ export function PaperChoice({
     <>
       <Choice
         label="The paper in your printer"
-        value={paper?.name ?? ''}
+        value={paper?.name ?? null}
         onChange={(name) => onChange(paperNamed(name)!)}
         choices={choices.map(({ name, width, height }) => ({
           value: name,
