@@ -14,6 +14,10 @@ export function App({ store }: { store: Store }) {
     <StoreContext value={store}>
       <NewerBench />
       <Page />
+      <p className="print-instead">
+        This page is not printed: a browser would not keep it true to scale. Open the pattern, go to the stage
+        Make, and choose “Make the PDF”. Then print the saved file at 100 %.
+      </p>
       <p id="announced" className="only-heard" role="status" />
     </StoreContext>
   );

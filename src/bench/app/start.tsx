@@ -10,6 +10,7 @@ import { StoreGone } from './StoreGone.tsx';
 import { catchStrayDrops } from './stray-drops.ts';
 import '../style/letters.css';
 import '../style/bench.css';
+import '../style/print.css';
 
 /** Puts the bench on the page. */
 export async function start(): Promise<void> {

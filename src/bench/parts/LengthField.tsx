@@ -12,6 +12,8 @@ export interface LengthFieldProps {
   readonly onChange: (mm: number) => void;
   /** Told of every length on the way, while it is being typed. */
   readonly onTyping?: (mm: number) => void;
+  /** Told when the field is emptied, where nothing is a good answer too. */
+  readonly onClear?: () => void;
   readonly help?: string;
   /** Whether it may be nought or less, as a place may. */
   readonly any?: boolean;
@@ -21,7 +23,15 @@ export interface LengthFieldProps {
  * A length as people type it: either decimal mark, fractions, mm, cm or inches. Beside it stands how it was understood,
  * since a misread mark would make it ten times too long.
  */
-export function LengthField({ label, value, onChange, onTyping, help, any = false }: LengthFieldProps) {
+export function LengthField({
+  label,
+  value,
+  onChange,
+  onTyping,
+  onClear,
+  help,
+  any = false,
+}: LengthFieldProps) {
   const { unit, shown } = usePreferences();
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
@@ -34,11 +44,16 @@ export function LengthField({ label, value, onChange, onTyping, help, any = fals
   const trouble = read && !read.ok && typed?.trim() ? lengthTroubleInWords(read.trouble) : null;
   const refused = read?.ok && !any && read.value <= 0 ? 'This must be more than nought.' : null;
   const take = () => {
+    if (onClear && typed?.trim() === '') {
+      setTyped(null);
+      if (value !== null) onClear();
+      return;
+    }
     if (!read?.ok || refused) return;
     setTyped(null);
     if (read.value !== value) onChange(read.value);
   };
-  const understood = read?.ok ? read.value : value;
+  const understood = read?.ok ? read.value : typed?.trim() === '' && onClear ? null : value;
   return (
     <TextField
       className="field"

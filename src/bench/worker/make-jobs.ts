@@ -1,6 +1,7 @@
 import type { Progress } from '#base/progress.ts';
 import type { PaperSize } from '#base/units/paper.ts';
 import type { PrinterProfile } from '#paper/calibrate/profile.ts';
+import type { CutRequest } from './make/cut.ts';
 import type { PrintRequest } from './make/print.ts';
 
 /** The jobs of the stage Make. Letters and PDF are large: they are loaded by those that need them alone. */
@@ -11,4 +12,5 @@ export const makeJobs = {
     (await import('./make/print.ts')).planSheetsOf(request),
   print: async (request: PrintRequest, progress: Progress) =>
     (await import('./make/print.ts')).printPdf(request, progress),
+  cut: async (request: CutRequest, _progress: Progress) => (await import('./make/cut.ts')).cutFiles(request),
 };

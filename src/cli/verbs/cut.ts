@@ -1,5 +1,6 @@
 import { parse } from 'node:path';
 import { cutPattern } from '#jobs/cut/cut.ts';
+import { sizeInName } from '#jobs/cut/file-name.ts';
 import { readPreset } from '#jobs/cut/preset.ts';
 import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { toCutResult } from '#jobs/results/cut.ts';
@@ -64,7 +65,7 @@ export const addCut: AddVerb = (pinlight, leave) => {
       const title = pattern.about.name ?? 'Lace pattern';
       await writeWhole(flags.printThenCut, await sheetsToPdf([cut.sheet], typeface, title, pattern), inputs);
     }
-    const notes = cut.notes.map(cuttingNoteInWords);
+    const notes = cut.notes.map((note) => cuttingNoteInWords(note));
     if (flags.json) {
       await writeStandard(resultText(toCutResult(cut, names, flags.printThenCut ?? null, notes)));
     }
@@ -135,7 +136,7 @@ function fileName(
   height: number,
 ): string {
   const { dir, name, ext } = parse(output);
-  const size = sized ? `-${inch ? 'in' : 'mm'}-${Math.ceil(width)}x${Math.ceil(height)}` : '';
+  const size = sized ? sizeInName({ width, height }, inch ? 'in' : 'mm') : '';
   const file = `${name}${suffix}${size}${ext}`;
   return dir === '' ? file : `${dir}${dir.endsWith('/') ? '' : '/'}${file}`;
 }

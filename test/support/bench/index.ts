@@ -3,7 +3,7 @@ import { afterAll, beforeAll } from 'vitest';
 import { launchChromium } from './browser.ts';
 import { startBench } from './serve.ts';
 
-export { choose, goTo, openFile } from './pages.ts';
+export { choose, everyTapCounts, goTo, openFile } from './pages.ts';
 
 export { savedPattern } from './saved-pattern.ts';
 

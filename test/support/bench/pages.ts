@@ -28,3 +28,9 @@ export async function goTo(page: Page, stage: string): Promise<void> {
 /** Chooses one of a few by how its words begin. */
 export const choose = (page: Page, words: string): Promise<void> =>
   page.locator('.choice-one', { hasText: new RegExp(`^${words}`) }).click();
+
+/** Turns off in the settings that a tap soon after another counts for nothing, and goes back to the shelf. */
+export async function everyTapCounts(page: Page): Promise<void> {
+  await page.evaluate(() => localStorage.setItem('pinlight-preferences', '{"repeats":"each"}'));
+  await page.reload();
+}

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import { Choice } from '../../parts/Choice.tsx';
+import { CutFiles } from './cut/CutFiles.tsx';
 import { PrintSheets } from './print/PrintSheets.tsx';
 import './make.css';
 
-type Made = 'sheets' | 'printer';
+type Made = 'sheets' | 'files' | 'printer';
 
 /** Make: sheets to prick by, files for machines, and a printer that prints true. */
 export function Panel() {
@@ -16,6 +17,7 @@ export function Panel() {
         onChange={setMade}
         choices={[
           { value: 'sheets', words: 'sheets to print', help: 'true to scale, to prick by' },
+          { value: 'files', words: 'files for a machine', help: 'for a laser, a drill or a plotter' },
           {
             value: 'printer',
             words: 'a printer that prints true',
@@ -23,6 +25,7 @@ export function Panel() {
           },
         ]}
       />
+      {made === 'files' && <CutFiles />}
       {made === 'sheets' && <PrintSheets onMeasurePrinter={() => setMade('printer')} />}
     </>
   );
