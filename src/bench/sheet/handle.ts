@@ -1,6 +1,7 @@
 import { createContext, use } from 'react';
 import type { Box } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
+import type { FilmName } from '#paper/ink/tints.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { SheetTool } from './tool.ts';
 
@@ -12,6 +13,8 @@ export interface SheetDress {
   readonly markings?: boolean;
   /** Whether pins are drawn; not where the stage's tool draws them itself. */
   readonly pins?: boolean;
+  /** What lies over the sheet, which then looks as it will when it is printed for it. */
+  readonly film?: FilmName;
   /** A pattern to show in place of the open one, such as a preview. */
   readonly instead?: Pattern | null;
 }

@@ -1,7 +1,11 @@
+import { type Film, noFilm } from '#base/colour/film.ts';
 import type { Box } from '#base/geometry/box.ts';
 import { drawOnCanvas } from '#paper/canvas/draw.ts';
+import { colourUnder, markUnder } from '#paper/ink/under-film.ts';
+import { ink, white } from '#paper/type/style.ts';
 import type { Pin } from '#pattern/pattern.ts';
 import type { Camera, ViewSize } from './camera.ts';
+import { boxOfPixels, layFilm, pixelsOf } from './lay-film.ts';
 import type { PaperUnder } from './paper-under.ts';
 import { meets, type Scene, type SceneItem, USUAL_DOT } from './scene.ts';
 import { SHEET_LETTERS } from './screen-letters.ts';
@@ -18,6 +22,8 @@ export interface Painting {
   readonly markings: boolean;
   /** Drawn where nothing is said of them. */
   readonly pins?: boolean;
+  /** Lies over all of it; none where nothing is said of it. */
+  readonly film?: Film;
 }
 
 type Brush = OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D;
@@ -28,8 +34,8 @@ const CHUNK = 400;
  * Paints what lies in a box, a piece at a time, so that the page may see to other things in between: paper, tints,
  * markings, and the pins on top.
  */
-export function* paint(brush: Brush, painting: Painting, box: Box): Generator<void> {
-  const { scene, camera, view, ratio, paper, paperShare, markings, pins = true } = painting;
+export function* paint(brush: Brush, painting: Painting, wanted: Box): Generator<void> {
+  const { scene, camera, view, ratio, paper, paperShare, markings, pins = true, film = noFilm } = painting;
   const pixels = camera.scale * ratio;
   const toSheet = () =>
     brush.setTransform(
@@ -41,25 +47,30 @@ export function* paint(brush: Brush, painting: Painting, box: Box): Generator<vo
       (view.height / 2 - camera.centre.y * camera.scale) * ratio,
     );
   toSheet();
+  // Whole pixels, so that film which is laid over a picture lies over none of them twice.
+  const frame = pixelsOf(wanted, brush.getTransform());
+  const box = film === noFilm ? wanted : boxOfPixels(frame, brush.getTransform());
   brush.save();
   brush.beginPath();
   brush.rect(box.left, box.top, box.right - box.left, box.bottom - box.top);
   brush.clip();
-  brush.fillStyle = '#ffffff';
+  const hasPicture = paper && paperShare > 0;
+  brush.fillStyle = hasPicture ? white : colourUnder(white, film);
   brush.fillRect(box.left, box.top, box.right - box.left, box.bottom - box.top);
-  if (paper && paperShare > 0) {
+  if (hasPicture) {
     brush.globalAlpha = paperShare;
     paper.draw(brush);
     brush.globalAlpha = 1;
     toSheet();
     yield;
+    if (film !== noFilm) yield* layFilm(brush, film, frame);
   }
   if (markings) {
     const options = { leastLine: 0.7 / pixels, fontFamily: SHEET_LETTERS };
     for (const items of [scene.areas, scene.marks]) {
       for (const chunk of chunksIn(items, box)) {
         drawOnCanvas(
-          chunk.flatMap(({ ink }) => ink),
+          chunk.flatMap((item) => item.ink).map((mark) => markUnder(mark, film)),
           brush,
           options,
         );
@@ -68,15 +79,15 @@ export function* paint(brush: Brush, painting: Painting, box: Box): Generator<vo
     }
   }
   for (const chunk of pinsIn(pins ? scene.pattern.pins : [], box)) {
-    paintPins(brush, chunk, pixels);
+    paintPins(brush, chunk, pixels, colourUnder(ink, film));
     yield;
   }
   brush.restore();
 }
 
 /** Dots a few pixels wide are squares: nobody sees the difference, and they are drawn ten times as fast. */
-function paintPins(brush: Brush, pins: readonly Pin[], pixels: number): void {
-  brush.fillStyle = '#000000';
+function paintPins(brush: Brush, pins: readonly Pin[], pixels: number, colour: string): void {
+  brush.fillStyle = colour;
   brush.beginPath();
   for (const { x, y, diameter = USUAL_DOT } of pins) {
     const radius = Math.max(diameter / 2, 0.9 / pixels);

@@ -1,5 +1,6 @@
 import type { Box } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
+import { films } from '#paper/ink/tints.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { BaseLayer } from './base-layer.ts';
 import { type Camera, cameraOn, panBy, type ScreenPoint, toPattern, toScreen, zoomAt } from './camera.ts';
@@ -87,6 +88,7 @@ export class SheetView implements SheetHandle, GestureListener {
     if ((before.instead ?? null) !== (dress.instead ?? null)) this.#changeScene();
     if (
       before.paper !== dress.paper ||
+      (before.film ?? 'none') !== (dress.film ?? 'none') ||
       before.markings !== dress.markings ||
       (before.pins ?? true) !== (dress.pins ?? true)
     ) {
@@ -222,6 +224,7 @@ export class SheetView implements SheetHandle, GestureListener {
       ratio: devicePixelRatio,
       paper: this.#paper,
       paperShare: this.#dress.paper ?? 0,
+      film: films[this.#dress.film ?? 'none'],
       markings: this.#dress.markings ?? true,
       pins: this.#dress.pins ?? true,
     };

@@ -18,7 +18,7 @@ export function pictureUnderFilm({ width, height, channels, bytes }: Raster, fil
 }
 
 /** For red, green and blue: what each of the 256 values becomes. */
-function seenValues(film: Film): readonly Uint8Array[] {
+export function seenValues(film: Film): readonly Uint8Array[] {
   const values = [new Uint8Array(256), new Uint8Array(256), new Uint8Array(256)];
   for (let value = 0; value < 256; value++) {
     const grey = `#${value.toString(16).padStart(2, '0').repeat(3)}`;

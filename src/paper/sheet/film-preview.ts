@@ -1,9 +1,9 @@
-import { type Film, underFilm } from '#base/colour/film.ts';
-import { parseHex, toHex } from '#base/colour/srgb.ts';
+import type { Film } from '#base/colour/film.ts';
 import { boxHolds } from '#base/geometry/box.ts';
 import { boxOfMark, boxOfMarks } from '../drawing/box.ts';
 import type { Colour, InkMark } from '../drawing/mark.ts';
 import { rectangle } from '../drawing/path.ts';
+import { colourUnder } from '../ink/under-film.ts';
 import type { PaperNote } from '../note.ts';
 import { white } from '../type/style.ts';
 import { pictureUnderFilm } from './film-picture.ts';
@@ -16,7 +16,7 @@ import type { Sheet } from './sheet.ts';
 export function filmPreview(sheet: Sheet, film: Film): { sheet: Sheet; notes: PaperNote[] } {
   const outlines = sheet.marks.filter(({ role }) => role === 'outline');
   const covered = boxOfMarks(outlines);
-  const through = (colour: Colour): Colour => toHex(underFilm(parseHex(colour)!, film)) as Colour;
+  const through = (colour: Colour): Colour => colourUnder(colour, film);
   const seen = (mark: InkMark): InkMark => {
     if (mark.kind === 'image') {
       const { picture } = mark;

@@ -3,6 +3,7 @@ import { useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { boxOf, growBox } from '#base/geometry/box.ts';
 import { allPlaces, placesOf } from '#paper/ink/places.ts';
+import type { FilmName } from '#paper/ink/tints.ts';
 import { usePattern, useWork } from '../../document/use-design.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Message } from '../../parts/Message.tsx';
@@ -28,6 +29,7 @@ export function Panel() {
   const tool = useMemo(() => new MarkTool(marking, pattern), [marking]);
   const state = useWatched(marking.watched);
   const [paper, setPaper] = useState(0.4);
+  const [film, setFilm] = useState<FilmName>('none');
   useTool(tool);
   useEffect(() => {
     marking.settle(pattern);
@@ -36,9 +38,9 @@ export function Panel() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: drawn anew whenever either changes.
   useEffect(() => sheet.redraw(), [sheet, pattern, state]);
   useEffect(() => {
-    sheet.setDress({ paper });
+    sheet.setDress({ paper, film });
     return () => sheet.setDress({});
-  }, [sheet, paper]);
+  }, [sheet, paper, film]);
 
   const placeOf = useMemo(() => placesOf(pattern), [pattern]);
   const { list, id } = state.chosen ?? {};
@@ -69,6 +71,16 @@ export function Panel() {
       {mark && <ChosenMark key={mark.id} marking={marking} mark={mark} />}
       {area && <ChosenArea key={area.id} marking={marking} area={area} />}
       {pattern.paper && <ShareSlider label="Paper under the markings" value={paper} onChange={setPaper} />}
+      <Choice
+        label="Film over it"
+        value={film}
+        onChange={setFilm}
+        choices={[
+          { value: 'none', words: 'none' },
+          { value: 'blue', words: 'blue', help: 'with the tints that are printed for it' },
+          { value: 'grey', words: 'grey', help: 'with the tints that are printed for it' },
+        ]}
+      />
       <MarkTable
         pattern={pattern}
         placeOf={placeOf}
