@@ -6,6 +6,8 @@ import type { DraftJob } from '#jobs/draft/draft.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { Message } from '../parts/Message.tsx';
+import { useLate } from '../parts/use-late.ts';
+import { Working } from '../parts/Working.tsx';
 import { createDesign } from '../store/designs.ts';
 import { useDatabase } from '../store/use-database.ts';
 import { HeldWorker } from '../worker/held-worker.ts';
@@ -17,12 +19,17 @@ const NO_RECIPE =
   'this pattern keeps no recipe: it was traced, drawn by hand or arranged since it was drafted. Open it from the shelf, or choose a recipe below.';
 const FAULT = 'It could not be drafted. Load the page anew to try once more.';
 
+/** What was drafted and what it is called, or why nothing was. */
+type Outcome = { readonly job: DraftJob; readonly name: string } | string;
+
 /** The library as pictures to choose from: a new pattern from nothing but figures. */
 export default function RecipesPage({ open }: { readonly open: (id: string) => void }) {
   const database = useDatabase();
   const [drafted, setDrafted] = useState<ReadonlyMap<string, Pattern>>(new Map());
   const [trouble, setTrouble] = useState<string | null>(null);
-  const [busy, setBusy] = useState(false);
+  /** Stops the drafting that is under way. */
+  const [busy, setBusy] = useState<AbortController | null>(null);
+  const isLate = useLate(busy !== null);
 
   useEffect(() => {
     let wanted = true;
@@ -43,29 +50,30 @@ export default function RecipesPage({ open }: { readonly open: (id: string) => v
   }, []);
 
   /** Puts what was drafted on the shelf, and opens it. */
-  async function take(made: () => Promise<{ readonly job: DraftJob; readonly name: string } | string>) {
+  async function take(made: (signal: AbortSignal) => Promise<Outcome>) {
     if (busy) return;
-    setBusy(true);
+    const stop = new AbortController();
+    setBusy(stop);
     setTrouble(null);
     try {
-      const outcome = await made();
+      const outcome = await made(stop.signal);
       if (typeof outcome === 'string') setTrouble(outcome);
       else open(await createDesign(database, outcome.job.file, outcome.name));
     } catch {
-      setTrouble(FAULT);
+      if (!stop.signal.aborted) setTrouble(FAULT);
     } finally {
-      setBusy(false);
+      setBusy(null);
     }
   }
 
   const choose = ({ recipe, about, title }: LibraryEntry) =>
-    take(async () => {
-      const job = await runJob('draft', [{ from: 'library', recipe, about }, null]);
+    take(async (signal) => {
+      const job = await runJob('draft', [{ from: 'library', recipe, about }, null], { signal });
       return job.ok ? { job: job.value, name: about.name ?? title } : troubleInWords(job.trouble);
     });
   const openFile = (file: File) =>
-    take(async () => {
-      const job = await runJob('draftFile', [new Uint8Array(await file.arrayBuffer())]);
+    take(async (signal) => {
+      const job = await runJob('draftFile', [new Uint8Array(await file.arrayBuffer())], { signal });
       if (!job.ok) {
         const why = job.trouble.kind === 'no-recipe' ? NO_RECIPE : troubleInWords(job.trouble);
         return `${file.name}: ${why}`;
@@ -88,6 +96,7 @@ export default function RecipesPage({ open }: { readonly open: (id: string) => v
         A recipe says how a pattern is made: how far apart the pins stand, how many repeats there are. Choose
         one to begin with; every figure of it can be changed.
       </p>
+      {isLate && <Working words="Drafting" share={0} onCancel={() => busy?.abort()} />}
       {trouble && (
         <Message kind="trouble" onDismiss={() => setTrouble(null)}>
           {trouble}
@@ -96,7 +105,7 @@ export default function RecipesPage({ open }: { readonly open: (id: string) => v
       <ul className="recipes">
         {library.map((entry) => (
           <li key={entry.name}>
-            <Button className="recipe" onPress={() => choose(entry)} isDisabled={busy}>
+            <Button className="recipe" onPress={() => choose(entry)} isDisabled={busy !== null}>
               <RecipePicture pattern={drafted.get(entry.name) ?? null} />
               <strong>{entry.title}</strong>
               {entry.about.notes && <span>{entry.about.notes}</span>}

@@ -1,13 +1,15 @@
 import { Button } from 'react-aria-components';
 import { draftInWords } from '#jobs/words/draft.ts';
 import { Message } from '../../parts/Message.tsx';
+import { useLate } from '../../parts/use-late.ts';
 import { LostEdits } from './LostEdits.tsx';
 import { figureInTheWay, trialTroubleInWords } from './trouble-words.ts';
 import type { Trial } from './use-trial.ts';
 
 /** What the tried figures make, or why they make nothing, and the two ways to go on. */
 export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly onKeep: () => void }) {
-  const { isChanged, isPassing, made, trouble } = trial;
+  const { isChanged, isBusy, isPassing, made, trouble } = trial;
+  const isLate = useLate(isBusy && !isPassing);
   if (isPassing || (!isChanged && !trouble)) return null;
   const inTheWay = figureInTheWay(trouble);
   return (
@@ -23,7 +25,8 @@ export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly on
           )}
         </Message>
       )}
-      {!trouble && made && (
+      {isLate && <p>Drafting … Leave it to stop.</p>}
+      {!isLate && !trouble && made && (
         <>
           {draftInWords({ ...made, lost: [] }).map((line) => (
             <p key={line}>{line}</p>
