@@ -222,6 +222,27 @@ test('a picture comes by "Open a file" and by dropping it, with a note where onl
   expect(complaints).toEqual([]);
 });
 
+test('a device with a camera offers to photograph the paper too', async () => {
+  const { page, complaints } = await bench.visit({ hasTouch: true, isMobile: true });
+  await page.getByRole('button', { name: 'From paper' }).tap();
+  const chosen = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Photograph the paper' }).tap();
+  const chooser = await chosen;
+  const input = chooser.element();
+  expect([await input.getAttribute('capture'), await input.getAttribute('accept')]).toEqual([
+    'environment',
+    'image/*',
+  ]);
+  await chooser.setFiles(await smallPage());
+  await page.getByRole('heading', { level: 2, name: 'Paper' }).waitFor();
+  await page.getByRole('link', { name: 'Shelf' }).tap();
+  await page.getByRole('button', { name: 'From paper' }).tap();
+  const other = page.waitForEvent('filechooser');
+  await page.getByRole('button', { name: 'Choose a picture' }).tap();
+  expect(await (await other).element().getAttribute('capture')).toBeNull();
+  expect(complaints).toEqual([]);
+});
+
 test('what is no picture, or a broken one, is told in words', async () => {
   const { page, complaints } = await bench.visit();
   const refused = async (file: Named, words: RegExp) => {

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
+import { Button, FileTrigger, Group } from 'react-aria-components';
 
 /** A device that is touched has a camera on its back; one with a mouse hardly ever. */
 const hasCamera = matchMedia('(any-pointer: coarse)');
@@ -21,15 +21,14 @@ export function FromPaper({ take }: { readonly take: (file: File) => void }) {
         From paper
       </Button>
       {asked && (
-        <fieldset className="buttons from-paper">
-          <legend className="only-heard">From paper</legend>
+        <Group className="buttons" aria-label="From paper">
           <FileTrigger acceptedFileTypes={['image/*']} onSelect={chosen}>
             <Button className="button">Choose a picture</Button>
           </FileTrigger>
           <FileTrigger acceptedFileTypes={['image/*']} defaultCamera="environment" onSelect={chosen}>
             <Button className="button">Photograph the paper</Button>
           </FileTrigger>
-        </fieldset>
+        </Group>
       )}
     </>
   );

@@ -57,7 +57,9 @@ export function Shelf({ open }: { open: (id: string) => void }) {
           <Input dir="auto" />
         </TextField>
       )}
-      {shelf.cards?.length === 0 && <p>The shelf is empty. Open a pattern file, or the example, to begin.</p>}
+      {shelf.cards?.length === 0 && (
+        <p>The shelf is empty. Begin from paper or from a recipe, or open a pattern file or the example.</p>
+      )}
       {shown.length === 0 && cards.length > 0 && <p>Nothing on the shelf is called that.</p>}
       <ul className="shelf-grid">
         {shown.map(({ card, cover }) => (

@@ -104,7 +104,7 @@ export function Measure({ paper, onClose }: { readonly paper: PaperPicture; read
 const STEPS = [
   'Find something on the paper that you can measure with a ruler, such as the footside. Touch the sheet at one end of it.',
   'Now touch the sheet at the other end.',
-  'Draw closer to see whether both places are right. Drag a handle to move it.',
+  'Draw closer to see whether both places are right. To move one, drag its handle, or touch the sheet once more.',
 ] as const;
 
 const inside = (place: number, length: number): number => Math.min(length - 0.5, Math.max(-0.5, place));
