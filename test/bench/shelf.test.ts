@@ -163,3 +163,35 @@ test('the picture of a pattern follows what is done to it', async () => {
   await page.getByText('3 pins').waitFor();
   await expect.poll(picture).not.toBe(before);
 });
+
+for (const colorScheme of ['light', 'dark'] as const) {
+  test(`nobody is shut out of a shelf with patterns, questions and messages on it, in the ${colorScheme} look`, async () => {
+    const { page } = await bench.visit({ colorScheme });
+    await openFile(page, 'examples/rosehip-edging.json');
+    await page.getByRole('link', { name: 'Shelf' }).click();
+    await openFile(page, 'examples/drafted/ropewalk.json');
+    await page.getByRole('link', { name: 'Shelf' }).click();
+    // Time goes by.
+    await page.evaluate(() => {
+      const { now } = Date;
+      Date.now = () => now() + 9 * 24 * 60 * 60 * 1000;
+    });
+    await page.getByRole('link', { name: 'Settings' }).click();
+    await page.goBack();
+    await page.getByText('Browsers may throw away what they keep').waitFor();
+    await page.getByRole('button', { name: 'Rename Rosehip edging' }).click();
+    await page.getByRole('button', { name: 'Remove Ropewalk' }).click();
+    await expect.poll(() => page.locator('.cover > img').count()).toBe(2);
+    expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id)).toEqual([]);
+    await page.getByRole('button', { name: 'Remove it', exact: true }).click();
+    await page.getByRole('button', { name: 'Undo' }).waitFor();
+    expect((await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id)).toEqual([]);
+    await page
+      .getByText('Last backup: none')
+      .locator('../..')
+      .getByRole('button', { name: 'Understood' })
+      .click();
+    await page.getByText('Browsers may throw away what they keep').waitFor({ state: 'detached' });
+    await page.getByText('Last backup: none').waitFor();
+  });
+}
