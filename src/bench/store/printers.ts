@@ -6,12 +6,9 @@ import type { Database } from './database.ts';
 import { readSetting, writeSetting } from './settings.ts';
 import { useDatabase } from './use-database.ts';
 
-/** Under these names they lie among the settings; backups take them from there. */
-export const PAPER_SETTING = 'paper';
-export const PRINTERS_SETTING = 'printers';
-
-/** Printers that were measured. They say something of a printer, nothing of lace: so they are kept beside all patterns. */
-export const printersSchema = z.array(printerProfileSchema);
+/** Under these names they lie among the settings, from where backups take them: beside all patterns, never in one. */
+const PAPER_SETTING = 'paper';
+const PRINTERS_SETTING = 'printers';
 
 /** The paper in this person's printer: asked once, null until then; undefined while the store is asked. */
 export function usePaper(): readonly [PaperSize | null | undefined, (paper: PaperSize) => void] {
@@ -52,13 +49,24 @@ export function usePrinters(): Printers {
   );
   return {
     profiles,
-    keep: (profile) => void change((kept) => [...without(kept, profile.name), profile]),
+    keep: (profile) => void change((kept) => withProfile(kept, profile)),
     remove: (name) => void change((kept) => without(kept, name)),
   };
 }
 
-const readPrinters = async (database: Database): Promise<readonly PrinterProfile[]> =>
-  (await readSetting(database, PRINTERS_SETTING, printersSchema)) ?? [];
+/** Those that are sound: one that is damaged does not take the others with it. */
+async function readPrinters(database: Database): Promise<readonly PrinterProfile[]> {
+  const kept = (await readSetting(database, PRINTERS_SETTING, z.array(z.unknown()))) ?? [];
+  return kept.flatMap((one) => {
+    const profile = printerProfileSchema.safeParse(one);
+    return profile.success ? [profile.data] : [];
+  });
+}
+
+const withProfile = (profiles: readonly PrinterProfile[], kept: PrinterProfile): PrinterProfile[] =>
+  profiles.some(({ name }) => name === kept.name)
+    ? profiles.map((one) => (one.name === kept.name ? kept : one))
+    : [...profiles, kept];
 
 const without = (profiles: readonly PrinterProfile[], gone: string): PrinterProfile[] =>
   profiles.filter(({ name }) => name !== gone);

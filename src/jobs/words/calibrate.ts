@@ -20,7 +20,7 @@ export function calibrateTroubleInWords(trouble: CalibrateTrouble): string {
 
 /** Why a printer's profile cannot be used, and what to do next. */
 export const profileTroubleInWords = (_trouble: ProfileTrouble): string =>
-  'This is not what "calibrate" wrote of a printer. Give that file, or measure the printer anew.';
+  'This is not the file of a measured printer. Give that file, or measure the printer anew.';
 
 /** What most likely made a print too large or too small, and how to put it right. */
 export function scaleCauseInWords(cause: ScaleCause | undefined): string {
@@ -75,8 +75,23 @@ const readingNames = {
   rising: 'the diagonal D',
 } as const;
 
+/** What a door calls the two things that come next: correcting a lean, and making the sheet that proves it all. */
+export interface CalibrateNames {
+  readonly correctLean: string;
+  readonly secondSheet: string;
+}
+
+const asOptions: CalibrateNames = {
+  correctLean: '--correct-lean',
+  secondSheet: '"calibrate --sheet \u2026 --printer" and this file',
+};
+
 /** What the readings of a first print say of a printer, and what to do next. */
-export function calibrationInWords(profile: PrinterProfile, calibration: Calibration): string[] {
+export function calibrationInWords(
+  profile: PrinterProfile,
+  calibration: Calibration,
+  { correctLean, secondSheet }: CalibrateNames = asOptions,
+): string[] {
   const { leanOver200, leanMatters, cause } = calibration;
   const lines = [
     `This printer is put right by ${numberInWords(profile.x, 5)} across and ${numberInWords(profile.y, 5)} down.`,
@@ -86,12 +101,10 @@ export function calibrationInWords(profile: PrinterProfile, calibration: Calibra
   if (leanOver200 !== undefined && leanMatters) {
     const far = `It pulls the paper askew, by ${Math.abs(leanOver200).toFixed(2)} mm over 200 mm down`;
     lines.push(
-      profile.lean === 0 ? `${far}; --correct-lean corrects that too.` : `${far}, which is corrected.`,
+      profile.lean === 0 ? `${far}; ${correctLean} corrects that too.` : `${far}, which is corrected.`,
     );
   }
-  lines.push(
-    'Now make a second sheet with "calibrate --sheet … --printer" and this file, print it and measure again.',
-  );
+  lines.push(`Now make a second sheet with ${secondSheet}, print it and measure again.`);
   return lines;
 }
 

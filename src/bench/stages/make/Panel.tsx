@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Choice } from '../../parts/Choice.tsx';
+import { MeasurePrinter } from './calibrate/MeasurePrinter.tsx';
 import { CutFiles } from './cut/CutFiles.tsx';
 import { PrintSheets } from './print/PrintSheets.tsx';
 import './make.css';
@@ -25,6 +26,7 @@ export function Panel() {
           },
         ]}
       />
+      {made === 'printer' && <MeasurePrinter />}
       {made === 'files' && <CutFiles />}
       {made === 'sheets' && <PrintSheets onMeasurePrinter={() => setMade('printer')} />}
     </>
