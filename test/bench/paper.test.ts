@@ -97,6 +97,24 @@ test('from a scan to its pins: the same as the command finds, in one step, which
   expect([complaints, strangers]).toEqual([[], []]);
 });
 
+test('the page does next to nothing itself while a picture is read and its pins are found', async () => {
+  const { page, context } = await bench.visit();
+  await page.getByRole('button', { name: 'From paper' }).waitFor();
+  const inspector = await context.newCDPSession(page);
+  await inspector.send('Performance.enable', { timeDomain: 'threadTicks' });
+  // What the page's own thread has worked, whatever else the machine has to do.
+  const worked = async () => {
+    const { metrics } = await inspector.send('Performance.getMetrics');
+    return metrics.find(({ name }) => name === 'TaskDuration')!.value;
+  };
+  const large = await sharp(EXAMPLE).resize(3496, 4960).withMetadata({ density: 600 }).jpeg().toBuffer();
+  const before = await worked();
+  await fromPaper(page, { name: 'large.jpg', mimeType: 'image/jpeg', buffer: large });
+  await page.getByRole('button', { name: 'Find the pins' }).click();
+  await page.getByText(/^\d+ pins found/).waitFor();
+  expect((await worked()) - before).toBeLessThan(1);
+});
+
 test('finding them anew asks first, and stopping leaves all as it was', async () => {
   const { page, complaints } = await bench.visit();
   await fromPaper(page, EXAMPLE);
