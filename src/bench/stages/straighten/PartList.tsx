@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { memo, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { boxOf, growBox } from '#base/geometry/box.ts';
 import type { Proposal, ProposalPart } from '#craft/true/index.ts';
@@ -14,8 +14,11 @@ import { useWay } from './use-way.ts';
 /** So many are shown before all are asked for. */
 const FIRST = 8;
 
-/** What was found, those that move farthest first; each is taken or left, and shown on the sheet. */
-export function PartList({
+/**
+ * What was found, those that move farthest first; each is taken or left, and shown on the sheet. It is long work for a
+ * large pattern, and not done anew while the slider moves.
+ */
+export const PartList = memo(function PartList({
   pattern,
   proposal,
   parts,
@@ -35,13 +38,13 @@ export function PartList({
   const sheet = useSheet();
   const way = useWay(pattern.unit);
   const [all, setAll] = useState(false);
+  const places = useMemo(() => new Set(proposal.structureOf), [proposal]);
   if (proposal.structures.length === 0) return null;
   const moves = new Map(parts.flatMap((part) => (part.kind === 'straighten' ? [[part.id, part]] : [])));
   const copy = parts.find((part) => part.kind === 'undistort');
   const farthest = ({ id }: Structure) => moves.get(id)?.farthest ?? -1;
   const sorted = [...proposal.structures].sort((one, other) => farthest(other) - farthest(one));
   const shown = sorted.filter(({ id }, at) => all || at < FIRST || id === chosen);
-  const places = new Set(proposal.structureOf);
   const show = (structure: Structure) => {
     onChoose(structure.id);
     sheet.zoomTo(
@@ -109,7 +112,7 @@ export function PartList({
       )}
     </section>
   );
-}
+});
 
 /** 'Straight line, run-3': the id is what the reasons for missing pins speak of. */
 function nameOf(structure: Structure): string {

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { proposalParts } from '#craft/true/index.ts';
 import type { KnownWords } from '#jobs/true/known.ts';
@@ -49,14 +49,16 @@ export function Proposal({
   );
   useDress(pattern, taking.pattern, view);
 
-  const setTaken = (which: readonly string[], on: boolean) => {
-    const next = new Set(ids);
-    for (const id of which) {
-      if (on) next.add(id);
-      else next.delete(id);
-    }
-    setIds(next);
-  };
+  const setTaken = useCallback((which: readonly string[], on: boolean) => {
+    setIds((before) => {
+      const next = new Set(before);
+      for (const id of which) {
+        if (on) next.add(id);
+        else next.delete(id);
+      }
+      return next;
+    });
+  }, []);
   const pick = (id: string) => {
     const next = [...(picked.length === 2 ? [] : picked), id].filter(
       (one, at, all) => all.indexOf(one) === at,
@@ -96,7 +98,7 @@ export function Proposal({
 
   const nothing = ids.size === 0;
   const wordsOf = (tense: 'would' | 'did') => takenInWords(taking, way(taking.farthest), tense);
-  const held = proposal.structureOf.filter((id) => id !== null).length;
+  const held = useMemo(() => proposal.structureOf.filter((id) => id !== null).length, [proposal]);
   return (
     <>
       <p>{foundInWords(pattern.pins.length, held, proposal.structures)}</p>
