@@ -160,7 +160,7 @@ test('looking can be stopped and begun again', async () => {
   const { page } = await bench.visit();
   await openFile(
     page,
-    file(reread(jitter(edging({ width: 61, repeats: 24 }), 0.15, seededRandom(3)).pattern)),
+    file(reread(jitter(edging({ width: 61, repeats: 16 }), 0.15, seededRandom(3)).pattern)),
   );
   await goTo(page, 'Straighten');
   await page.getByRole('button', { name: 'Stop' }).press('Enter');

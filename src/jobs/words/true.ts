@@ -1,4 +1,5 @@
 import type { Affine } from '#base/geometry/affine.ts';
+import type { Pattern } from '#pattern/pattern.ts';
 import type { MissingPin, Structure } from '#pattern/structure.ts';
 import type { TrueResult } from '../results/true.ts';
 import type { TrueTrouble } from '../trouble.ts';
@@ -95,12 +96,17 @@ export function takenInWords(
 }
 
 /** What copying did to the whole, from the map that undoes it. */
-export function copyInWords({ a, b, c, d }: Affine): string {
+export function copyInWords({ a, b, c, d }: Affine, unit: Pattern['unit']): string {
   const [across, down] = [Math.hypot(a, b), Math.hypot(c, d)];
   const skew = (Math.asin(Math.min(1, Math.abs(a * c + b * d) / (across * down))) * 180) / Math.PI;
-  const percent = (share: number) => `${numberInWords(share * 100, 2)} %`;
-  return `made ${percent(across)} across and ${percent(down)} down, and skewed by ${numberInWords(skew, 2)}°`;
+  const size =
+    unit === 'mm'
+      ? `made ${percent(across)} across and ${percent(down)} down`
+      : `a pixel is ${numberInWords(across, 4)} mm across and ${numberInWords(down, 4)} mm down`;
+  return `${size}, and skewed by ${numberInWords(skew, 2)}°`;
 }
+
+const percent = (share: number): string => `${numberInWords(share * 100, 2)} %`;
 
 function proposed(many: number, what: 'missing' | 'stray', taken: number, how: string): string {
   const said = `${countInWords(many, 'pin')} ${many === 1 ? 'seems' : 'seem'} ${what === 'stray' ? 'to be stray' : 'to be missing'}`;

@@ -18,9 +18,9 @@ test('what taking a proposal does is told before and afterwards', () => {
 });
 
 test('what copying did is told from the map that undoes it', () => {
-  expect(copyInWords(scaling(1.02))).toBe('made 102 % across and 102 % down, and skewed by 0°');
+  expect(copyInWords(scaling(1.02), 'mm')).toBe('made 102 % across and 102 % down, and skewed by 0°');
   const skewed = { a: 1, b: 0, c: Math.sin(Math.PI / 60), d: Math.cos(Math.PI / 60), e: 5, f: 6 };
-  expect(copyInWords(compose(rotation(0.4), skewed))).toBe(
+  expect(copyInWords(compose(rotation(0.4), skewed), 'mm')).toBe(
     'made 100 % across and 100 % down, and skewed by 3°',
   );
 });

@@ -55,10 +55,14 @@ export const PartList = memo(function PartList({
     );
   };
   const wayOf = (structure: Structure) => {
+    const { length } = pinsOfStructure(structure);
+    const pins = countInWords(length, 'pin');
     const part = moves.get(structure.id);
-    if (part)
-      return `${countInWords(part.moves.length, 'pin')} to move, the farthest by ${way(part.farthest)}`;
-    return places.has(structure.id) ? 'stands true already' : 'its pins are placed by the other parts';
+    if (part) {
+      const moving = part.moves.length === length && length > 1 ? 'all' : part.moves.length;
+      return `${pins}, ${moving} to move, the farthest by ${way(part.farthest)}`;
+    }
+    return `${pins}, ${places.has(structure.id) ? 'true already' : 'placed by the other parts'}`;
   };
   return (
     <section className="stack" aria-label="What was found">
@@ -78,7 +82,7 @@ export const PartList = memo(function PartList({
           <li>
             <div className="part-words">
               <strong>The whole copy</strong>
-              <span>{copyInWords(copy.map)}</span>
+              <span>{copyInWords(copy.map, pattern.unit)}</span>
             </div>
             <Switch
               words="Take"

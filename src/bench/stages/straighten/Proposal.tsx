@@ -35,7 +35,6 @@ export function Proposal({
 }) {
   const { editable } = useDesignState();
   const sheet = useSheet();
-  const way = useWay(pattern.unit);
   const { proposal } = proposed;
   const parts = useMemo(() => proposalParts(proposal), [proposal]);
   const [ids, setIds] = useState(() => usuallyTaken(parts));
@@ -97,7 +96,8 @@ export function Proposal({
   });
 
   const nothing = ids.size === 0;
-  const wordsOf = (tense: 'would' | 'did') => takenInWords(taking, way(taking.farthest), tense);
+  const wayAfter = useWay(taking.pattern.unit);
+  const wordsOf = (tense: 'would' | 'did') => takenInWords(taking, wayAfter(taking.farthest), tense);
   const held = useMemo(() => proposal.structureOf.filter((id) => id !== null).length, [proposal]);
   return (
     <>

@@ -55,7 +55,7 @@ export function drawPins(overlay: Overlay, { pins, taking, share }: StraightenSh
 /** The moves as short lines from where a pin stood, ringed, to where it would stand. */
 export function drawMoves(overlay: Overlay, pins: readonly Pin[], taking: Taking, longer: number): void {
   const { context, camera, place } = overlay;
-  if (taking.farthest * camera.scale * longer < LEAST_LENGTH) return;
+  if (!taking.isSameUnit || taking.farthest * camera.scale * longer < LEAST_LENGTH) return;
   const box = seen(overlay);
   const lines: [number, number, number, number][] = [];
   for (let pin = 0; pin < pins.length; pin++) {

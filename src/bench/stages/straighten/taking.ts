@@ -26,7 +26,12 @@ export interface Taking {
   readonly added: number;
   readonly dropped: number;
   readonly copy: boolean;
+  /** Whether places before and afterwards are in one unit, so that a move can be drawn. */
+  readonly isSameUnit: boolean;
 }
+
+/** Two ways of reckoning one place differ by no more, mm. */
+const ROUNDING = 1e-9;
 
 /** What the command takes where nothing else is asked for. */
 export const usuallyTaken = (parts: readonly ProposalPart[]): ReadonlySet<string> =>
@@ -36,7 +41,11 @@ export const usuallyTaken = (parts: readonly ProposalPart[]): ReadonlySet<string
 export function take(before: Pattern, { proposal, knownLength }: Proposed, ids: ReadonlySet<string>): Taking {
   const parts = proposalParts(proposal);
   const { pattern, places, whole } = applyProposal(before, proposal, ({ id }) => ids.has(id), knownLength);
-  const ways = before.pins.map((pin, index) => distance(pin, places[index]!));
+  // Where pixels become millimetres every place is another number: what moved is told against the sheet put right.
+  const isSameUnit = before.unit === pattern.unit;
+  const ways = before.pins.map((pin, index) =>
+    distance(isSameUnit ? pin : applyAffine(whole, pin), places[index]!),
+  );
   const takenOf = (kind: ProposalPart['kind']) =>
     parts.filter((part) => part.kind === kind && ids.has(part.id)).length;
   return {
@@ -57,7 +66,8 @@ export function take(before: Pattern, { proposal, knownLength }: Proposed, ids: 
     stray: parts.flatMap((part) =>
       part.kind === 'remove' ? [{ id: part.id, pin: part.pin, taken: ids.has(part.id) }] : [],
     ),
-    moved: ways.filter((way) => way > 0).length,
+    isSameUnit,
+    moved: ways.filter((way) => way > (isSameUnit ? 0 : ROUNDING)).length,
     farthest: ways.reduce((most, way) => Math.max(most, way), 0),
     added: takenOf('add'),
     dropped: takenOf('remove'),
