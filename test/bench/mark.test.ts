@@ -186,6 +186,10 @@ test('a touch chooses the marking that it meets, and a second one what lies unde
   await page.getByLabel('The number').fill('8');
   await page.keyboard.press('Enter');
   expect((await saved()).marks[2]).toEqual({ id: 'm3', kind: 'number', at: { pin: 'p5' }, value: 8 });
+  await page.getByRole('button', { name: 'Put it elsewhere' }).click();
+  await click(p4);
+  await page.getByRole('button', { name: 'Put it elsewhere' }).waitFor();
+  expect((await saved()).marks[2]).toEqual({ id: 'm3', kind: 'number', at: { pin: 'p4' }, value: 8 });
   expect(visit.complaints).toEqual([]);
 });
 

@@ -8,11 +8,25 @@ import { refuseNumber } from './number.ts';
 import { drawnNames } from './wishes.ts';
 
 /** The chosen marking: what can be changed about one of its kind, and removing it. */
-export function ChosenMark({ marking, mark }: { readonly marking: Marking; readonly mark: Mark }) {
+export function ChosenMark({
+  marking,
+  mark,
+  moving,
+}: {
+  readonly marking: Marking;
+  readonly mark: Mark;
+  readonly moving: boolean;
+}) {
   return (
     <section className="offer" aria-label="The chosen marking">
       <h3>Chosen: {drawnNames[mark.kind].toLowerCase()}</h3>
       <Figures mark={mark} onChange={(changed, words) => marking.change('marks', changed, words)} />
+      {'at' in mark && (
+        <Button className="button" onPress={() => marking.move(!moving)}>
+          {moving ? 'Leave it where it is' : 'Put it elsewhere'}
+        </Button>
+      )}
+      {moving && <p>Touch the pin or the place where it goes.</p>}
       <Button className="button danger" onPress={() => marking.remove({ list: 'marks', id: mark.id })}>
         Remove this marking
       </Button>

@@ -68,7 +68,7 @@ export function Panel() {
         </Message>
       )}
       <GrowingMark marking={marking} state={state} />
-      {mark && <ChosenMark key={mark.id} marking={marking} mark={mark} />}
+      {mark && <ChosenMark key={mark.id} marking={marking} mark={mark} moving={state.moving} />}
       {area && <ChosenArea key={area.id} marking={marking} area={area} />}
       {pattern.paper && <ShareSlider label="Paper under the markings" value={paper} onChange={setPaper} />}
       <Choice

@@ -34,7 +34,11 @@ export class MarkTool implements SheetTool {
 
   /** Escape gives up what grows, Backspace takes its last pin back, Delete removes what is chosen. */
   key({ key }: KeyboardEvent): boolean {
-    const { path, chosen } = this.#marking.watched.get();
+    const { path, chosen, moving } = this.#marking.watched.get();
+    if (key === 'Escape' && moving) {
+      this.#marking.move(false);
+      return true;
+    }
     if (key === 'Escape' && (path.length > 0 || chosen)) {
       if (path.length > 0) this.#marking.leave();
       else this.#marking.letGo();

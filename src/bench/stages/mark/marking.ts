@@ -37,6 +37,8 @@ export interface MarkingState {
   readonly tint: Tint;
   /** What the next area ends at: lines that are found, or pins that are touched one after the other. */
   readonly bounds: Reach | 'pins';
+  /** The next touch puts the chosen marking elsewhere. */
+  readonly moving: boolean;
 }
 
 /** A mark or an area. */
@@ -47,6 +49,8 @@ export interface Chosen {
 
 /** Thickness of a gimp and height of words where nobody chose any, mm: our own, no source. */
 const USUAL = { width: 0.8, height: 3 } as const;
+
+const NO_PIN_FOR_PICOT = 'A picot is worked round a pin, and no pin is near this place.';
 
 /** Markings and tints made, chosen, changed and removed: each a step of the design that can be undone. */
 export class Marking {
@@ -64,6 +68,7 @@ export class Marking {
       number: numberAfter(design.state().pattern),
       tint: { stitch: 'cloth' },
       bounds: 'lines',
+      moving: false,
       ...USUAL,
     });
   }
@@ -78,16 +83,17 @@ export class Marking {
   }
 
   tap(touch: SheetTouch): void {
-    const { wish, path, number } = this.#state();
+    const { wish, path, number, moving } = this.#state();
     const course = this.#course();
     const anchor = this.#anchorAt(touch);
-    if (wish === 'choose') this.#chooseAt(touch);
+    if (moving) this.#moveTo(anchor);
+    else if (wish === 'choose') this.#chooseAt(touch);
     else if (course) this.#grown(course, grow(course, path, anchor, touch.reach));
     else if (wish === 'area') this.#tintAt(touch);
     else if (wish === 'number') this.#put('marks', [{ kind: 'number', at: anchor, value: number }]);
     else if (wish === 'text') this.#set({ path: [anchor], said: null });
     else if ('pin' in anchor) this.#put('marks', [{ kind: 'picot', at: anchor, side: 'left' }]);
-    else this.#say('A picot is worked round a pin, and no pin is near this place.');
+    else this.#say(NO_PIN_FOR_PICOT);
   }
 
   /** The marking that grows is whole. */
@@ -122,6 +128,11 @@ export class Marking {
   change<List extends DrawnList>(list: List, record: Drawn[List], words: string): void {
     this.#design.edit(updateDrawn(this.#pattern(), list, record), words);
     announce(`${words}.`);
+  }
+
+  /** The next touch of the sheet says where the chosen marking goes. */
+  move(moving: boolean): void {
+    this.#set({ moving, path: [], said: null });
   }
 
   remove({ list, id }: Chosen): void {
@@ -175,6 +186,18 @@ export class Marking {
       if (outline) this.#put('areas', [{ outline, ...tint }], note);
       else this.#say(note);
     }
+  }
+
+  #moveTo(at: Anchor): void {
+    const { chosen } = this.#state();
+    const mark = this.#pattern().marks.find(({ id }) => chosen?.list === 'marks' && id === chosen.id);
+    if (mark?.kind === 'picot' && !('pin' in at)) {
+      this.#say(NO_PIN_FOR_PICOT);
+      return;
+    }
+    this.#set({ moving: false, said: null });
+    if (mark && 'at' in mark)
+      this.change('marks', { ...mark, at }, `Moved ${drawnNames[mark.kind].toLowerCase()}`);
   }
 
   #grown(course: CourseKind, grown: Grown): void {
@@ -240,7 +263,9 @@ export class Marking {
   readonly #state = (): MarkingState => this.watched.get();
 
   #set(change: Partial<MarkingState>): void {
-    this.watched.set({ ...this.#state(), ...change });
+    // Another choice has nothing to do with where this one was to go.
+    const moving = 'chosen' in change ? false : this.#state().moving;
+    this.watched.set({ ...this.#state(), moving, ...change });
   }
 }
 
