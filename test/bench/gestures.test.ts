@@ -274,20 +274,3 @@ test('two fingers tapped undo, three redo, and fingers that move do neither', as
   await sheetAtRest(page);
   await pinCount(page, 6);
 });
-
-test('two hundred steps are undone one by one after the page was loaded anew', async () => {
-  const { page, places, fingers } = await pinsUnderFingers();
-  await touchNow(page, 'adds a pin');
-  for (let step = 0; step < 200; step++) {
-    await fingers.tap(by(places[4]!, 30 + 7 * (step % 20), -70 + 14 * Math.floor(step / 20)));
-  }
-  await pinCount(page, 205);
-  await page.getByText('saved in this browser').waitFor();
-  await page.reload();
-  await pinCount(page, 205);
-  const undo = page.getByRole('button', { name: 'Undo' });
-  await undo.focus();
-  for (let step = 0; step < 200; step++) await page.keyboard.press('Enter');
-  await pinCount(page, 5);
-  expect(await undo.isDisabled()).toBe(true);
-});

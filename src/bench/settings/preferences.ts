@@ -13,12 +13,14 @@ export interface Preferences {
   readonly repeats: 'once' | 'each';
   /** Whether fingers only move the sheet, and a pen works on it. */
   readonly penOnly: boolean;
+  /** Whether pins that are added or moved fall in line with their neighbours. */
+  readonly inLine: boolean;
 }
 
 const KEY = 'pinlight-preferences';
 const usual: Preferences = {
   ...{ unit: 'mm', decimal: '.', look: 'system', text: 1 },
-  ...{ repeats: 'once', penOnly: false },
+  ...{ repeats: 'once', penOnly: false, inLine: true },
 };
 const present = new Watched(read());
 
@@ -72,13 +74,14 @@ function read(): Preferences {
 /** Only what is well-formed is taken from the store: it may be of another version, or damaged. */
 function isPreferences(kept: unknown): kept is Partial<Preferences> {
   if (typeof kept !== 'object' || kept === null) return false;
-  const { unit, decimal, look, text, repeats, penOnly } = kept as Record<string, unknown>;
+  const { unit, decimal, look, text, repeats, penOnly, inLine } = kept as Record<string, unknown>;
   return (
     (unit === undefined || unit === 'mm' || unit === 'in') &&
     (decimal === undefined || decimal === '.' || decimal === ',') &&
     (look === undefined || look === 'light' || look === 'dark' || look === 'system') &&
     (text === undefined || (typeof text === 'number' && text >= 1 && text <= 2)) &&
     (repeats === undefined || repeats === 'once' || repeats === 'each') &&
-    (penOnly === undefined || typeof penOnly === 'boolean')
+    (penOnly === undefined || typeof penOnly === 'boolean') &&
+    (inLine === undefined || typeof inLine === 'boolean')
   );
 }

@@ -1,4 +1,6 @@
 import { useEffect, useMemo, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Point } from '#base/geometry/point.ts';
 import { addPin, updatePins, vouchedFor } from '#pattern/change/edit-pins.ts';
 import { removePins } from '#pattern/change/remove-pins.ts';
 import type { Pin } from '#pattern/pattern.ts';
@@ -6,6 +8,7 @@ import { useDesignState, useWork } from '../../document/use-design.ts';
 import { announce } from '../../parts/announce.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { ShareSlider } from '../../parts/ShareSlider.tsx';
+import { setPreferences, usePreferences } from '../../settings/preferences.ts';
 import { boxAround } from '../../sheet/camera.ts';
 import { useSheet } from '../../sheet/handle.ts';
 import { useTool } from '../../sheet/use-tool.ts';
@@ -24,15 +27,16 @@ export function Panel() {
   const [mode, setMode] = useState<PinsMode>('choose');
   const [chosen, setChosen] = useState<string | null>(null);
   const [paper, setPaper] = useState(0.6);
+  const { inLine } = usePreferences();
   const doubtful = useMemo(
     () => pattern.pins.filter(({ doubt }) => doubt && doubt.length > 0),
     [pattern.pins],
   );
 
-  const add = (at: { readonly x: number; readonly y: number }) => {
+  const add = (at: Point, settled: boolean) => {
     const { change, id } = addPin(design.state().pattern, at);
     design.edit(change, 'Added a pin');
-    announce('A pin was added.');
+    announce(settled ? 'A pin was added, in line with its neighbours.' : 'A pin was added.');
     setChosen(id);
   };
   const remove = (id: string) => {
@@ -49,10 +53,10 @@ export function Panel() {
   const tool = useMemo(
     () =>
       new PinsTool(
-        { pattern, mode, chosen, doubtful },
+        { pattern, mode, chosen, doubtful, inLine },
         {
           choose: setChosen,
-          add: ({ at }) => add(at),
+          add,
           remove,
           move: (pin) => change(vouchedFor(pin), 'Moved a pin'),
         },
@@ -61,9 +65,9 @@ export function Panel() {
   );
   useTool(tool);
   useEffect(() => {
-    tool.update({ pattern, mode, chosen, doubtful: mode === 'choose' ? doubtful : NO_PINS });
+    tool.update({ pattern, mode, chosen, doubtful: mode === 'choose' ? doubtful : NO_PINS, inLine });
     sheet.redraw();
-  }, [tool, sheet, pattern, mode, chosen, doubtful]);
+  }, [tool, sheet, pattern, mode, chosen, doubtful, inLine]);
   useEffect(() => {
     sheet.setDress({ paper, markings: paper < 1 });
     return () => sheet.setDress({});
@@ -85,6 +89,13 @@ export function Panel() {
           { value: 'remove', words: 'removes a pin' },
         ]}
       />
+      <Button
+        className={inLine ? 'button main' : 'button'}
+        aria-pressed={inLine}
+        onPress={() => setPreferences({ inLine: !inLine })}
+      >
+        {inLine ? '✓ Pins fall in line with their neighbours' : 'Pins fall in line with their neighbours'}
+      </Button>
       {pattern.paper && <ShareSlider label="Paper under the pins" value={paper} onChange={setPaper} />}
       {pin && <PinFields pin={pin} onChange={change} onRemove={() => remove(pin.id)} />}
       {doubtful.length > 0 && (
