@@ -80,9 +80,10 @@ async function measureFrames(
   told('dragging a pin', drag);
 
   await page.getByText('adds a pin').click();
-  const answers = await timeTaps(page, middle);
-  tell(`${name}: a tap is answered, middle of ${TAPS}`, quantile(answers, 0.5), 'ms', 50);
-  tell(`${name}: a tap is answered, longest`, Math.max(...answers), 'ms');
+  const { answers } = await watchMainThread(browser, page, () => makeTaps(page, middle));
+  if (answers.length !== TAPS) throw new Error('A tap was not answered.');
+  tellSpans(`${name}: a tap is answered, middle of ${TAPS}`, answers, 0.5, 50);
+  tellSpans(`${name}: a tap is answered, longest`, answers, 1);
   await page.close();
 
   if (lines) return;
@@ -115,26 +116,24 @@ async function dragAbout(page: Page, [x, y]: readonly [number, number]): Promise
   await page.waitForTimeout(1000);
 }
 
-/** Milliseconds from a tap's end to the first frame that shows what it changed. */
-async function timeTaps(page: Page, [x, y]: readonly [number, number]): Promise<number[]> {
+/** Adds pins, and marks from each tap's end to the first frame that shows what it changed. */
+async function makeTaps(page: Page, [x, y]: readonly [number, number]): Promise<void> {
   await page.evaluate(() => {
     const canvas = document.querySelector<HTMLCanvasElement>('canvas.sheet')!;
-    const answers: number[] = [];
-    Object.assign(window, { answers });
+    let answered = 0;
     canvas.addEventListener(
       'pointerup',
       (event) => {
         const { left, top } = canvas.getBoundingClientRect();
-        const look = () =>
-          canvas
-            .getContext('2d')!
-            .getImageData(event.clientX - left - 15, event.clientY - top - 15, 30, 30)
-            .data.join();
+        const [column, row] = [event.clientX - left - 15, event.clientY - top - 15];
+        const look = () => canvas.getContext('2d')!.getImageData(column, row, 30, 30).data.join();
         const before = look();
+        performance.mark('asked');
         const frame = new MessageChannel();
         frame.port1.onmessage = () => {
-          if (look() === before) ask();
-          else answers.push(performance.now() - event.timeStamp);
+          if (look() === before) return ask();
+          performance.mark('answered');
+          canvas.dataset.answered = String(++answered);
         };
         // A message sent in a frame is read when that frame has been painted.
         const ask = () => requestAnimationFrame(() => frame.port2.postMessage(null));
@@ -145,11 +144,7 @@ async function timeTaps(page: Page, [x, y]: readonly [number, number]): Promise<
   });
   for (let tap = 0; tap < TAPS; tap++) {
     await page.mouse.click(x - 140 + 20 * tap, y + 37);
-    await page.waitForFunction(
-      (taps) => (window as unknown as { answers: number[] }).answers.length > taps,
-      tap,
-    );
-    await page.waitForTimeout(200);
+    await page.locator(`canvas.sheet[data-answered="${tap + 1}"]`).waitFor();
+    await page.waitForTimeout(500);
   }
-  return page.evaluate(() => (window as unknown as { answers: number[] }).answers);
 }

@@ -53,9 +53,7 @@ async function traceWholePage(browser: Browser, address: string): Promise<void> 
   const begun = performance.now();
   const tracing = await watchMainThread(browser, page, async () => {
     await page.getByRole('button', { name: 'Find the pins' }).click();
-    await page
-      .getByText(/^(\d+ pins? in doubt|None of them is in doubt)/)
-      .waitFor({ timeout: LONG });
+    await page.getByText(/^(\d+ pins? in doubt|None of them is in doubt)/).waitFor({ timeout: LONG });
     tell(`${name}: finding the pins`, (performance.now() - begun) / 1000, 's');
     await page.waitForTimeout(3000);
   });

@@ -26,6 +26,8 @@ export interface MainThread {
   readonly frames: readonly Span[];
   /** From the beginning of each frame to that of the next. */
   readonly intervals: readonly number[];
+  /** From each mark `asked` of the page to its next mark `answered`. */
+  readonly answers: readonly Span[];
 }
 
 const MARK = 'measured';
@@ -67,7 +69,18 @@ function readTrace(events: readonly TraceEvent[]): MainThread {
     into.clock += dur / 1000;
     into.own += tdur / 1000;
   }
+  const asked = here.filter(({ name }) => name === 'asked');
+  const answered = here.filter(({ name }) => name === 'answered');
+  const answers = asked.map(({ ts }, at) => {
+    const end = answered[at]?.ts ?? ts;
+    const meanwhile = tasks.filter((task) => task.ts + (task.dur ?? 0) > ts && task.ts < end);
+    return {
+      clock: (end - ts) / 1000,
+      own: meanwhile.reduce((sum, { tdur = 0 }) => sum + tdur / 1000, 0),
+    };
+  });
   return {
+    answers,
     tasks: tasks.map(({ dur = 0, tdur = 0 }) => ({ clock: dur / 1000, own: tdur / 1000 })),
     frames,
     intervals: starts.slice(1).map((ts, at) => (ts - starts[at]!) / 1000),
