@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
-import { violations } from '../support/bench/access.ts';
 import { commanded, draftedAnew, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
-import { goTo, useBench } from '../support/bench/index.ts';
+import { useBench } from '../support/bench/index.ts';
 import { savedPattern } from '../support/bench/saved-pattern.ts';
 import { sheetAtRest } from '../support/bench/sheet.ts';
 
@@ -48,28 +47,6 @@ test('the sheet shows what is tried, and what was there when it is left', async 
   expect(await seen()).toBe(before);
 });
 
-for (const look of ['light', 'dark'] as const) {
-  test(`nobody is shut out of the recipes and the drafting, in the ${look} look`, async () => {
-    const { page } = await bench.visit({ colorScheme: look, reducedMotion: 'reduce' });
-    await page.getByRole('link', { name: 'From a recipe' }).click();
-    await page.getByRole('button', { name: /^Harbour heart/ }).waitFor();
-    expect(await violations(page)).toEqual([]);
-    await page.getByRole('button', { name: /^Breakwater/ }).click();
-    await page.getByText('Change a figure').waitFor();
-    await page.getByText(/^Headside: /).click();
-    await page.getByRole('button', { name: 'Spacing of the pins: more' }).click();
-    await page.getByRole('button', { name: 'Keep', exact: true }).waitFor();
-    expect(await violations(page)).toEqual([]);
-
-    await page.getByRole('link', { name: 'Shelf' }).click();
-    await fromRecipe(page, /^Harbour heart/);
-    await page.getByRole('button', { name: 'Show the points as a table' }).click();
-    await page.getByRole('button', { name: 'Point 2', exact: true }).click();
-    await page.getByRole('heading', { name: 'Motif 1, point 2' }).waitFor();
-    expect(await violations(page)).toEqual([]);
-  });
-}
-
 test('what cannot be drafted is refused in words, and nothing changes', async () => {
   const { page, complaints } = await bench.visit();
   await fromRecipe(page, /^Capstan fan/);
@@ -85,27 +62,6 @@ test('what cannot be drafted is refused in words, and nothing changes', async ()
   await tried.waitFor({ state: 'detached' });
   expect(pinPlaces(await savedPattern(page))).toEqual(pinPlaces(commanded('capstan-fan', {})));
   expect(complaints).toEqual([]);
-});
-
-test('what was done by hand survives a change of a figure', async () => {
-  const { page } = await bench.visit();
-  await fromRecipe(page, /^Plain strip/);
-  await goTo(page, 'Pins');
-  await page.getByRole('button', { name: 'Show the pins as a table' }).click();
-  await page.getByRole('button', { name: '8', exact: true }).click();
-  await page.getByLabel('Across').fill('31 mm');
-  await page.keyboard.press('Enter');
-  const moved = (await savedPattern(page)).pins.find(({ x }) => x === 31)!;
-  const drafted = commanded('plain-strip', {}).pins.find(({ id }) => id === moved.id)!;
-
-  await goTo(page, 'Draft');
-  await page.getByLabel('Spacing of the pins', { exact: true }).fill('6');
-  await page.getByText('1 edit made by hand is kept.').waitFor();
-  await page.getByRole('button', { name: 'Keep', exact: true }).click();
-  await page.getByRole('button', { name: 'Leave it' }).waitFor({ state: 'detached' });
-  const wider = commanded('plain-strip', { spacing: '6' }).pins.find(({ id }) => id === moved.id)!;
-  const kept = (await savedPattern(page)).pins.find(({ id }) => id === moved.id)!;
-  expect(kept.x - wider.x).toBeCloseTo(31 - drafted.x, 2);
 });
 
 test('a part is made of another kind, and one is put in where it fits, as the command drafts them', async () => {

@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Point } from '#base/geometry/point.ts';
 import type { GuideSpot } from '#craft/draft/guides/guide.ts';
 import { guidesOf, spotBehind } from '#craft/draft/guides/guides.ts';
+import type { DraftJob } from '#jobs/draft/draft.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { announce } from '../../../parts/announce.ts';
@@ -15,7 +16,14 @@ import { PointFields } from './PointFields.tsx';
 import { PointTable } from './PointTable.tsx';
 
 /** The points that guide tapes, plaits and outlines: on the sheet by touch, and here by keyboard and as a list. */
-export function Guides({ trial }: { readonly trial: Trial }) {
+export function Guides({
+  trial,
+  onKept,
+}: {
+  readonly trial: Trial;
+  /** After an edit was kept: what became of the edits by hand. */
+  readonly onKept: (job: DraftJob) => void;
+}) {
   const sheet = useSheet();
   const guides = useMemo(() => guidesOf(trial.recipe), [trial.recipe]);
   const [mode, setMode] = useState<GuideMode>('choose');
@@ -31,7 +39,13 @@ export function Guides({ trial }: { readonly trial: Trial }) {
   const edit = (recipe: Recipe | null, words: string, joins = isTrying) => {
     if (!recipe) return;
     if (joins) trial.tryOut(recipe);
-    else void trial.become(recipe, words).then((job) => job && announce(`${words}.`));
+    else {
+      void trial.become(recipe, words).then((job) => {
+        if (!job) return;
+        announce(`${words}.`);
+        onKept(job);
+      });
+    }
   };
   const move = (at: ChosenPoint, place: Point, joins = isTrying) =>
     edit(guides[at.guide]!.move(at.point, place), `Moved ${nameOf(at)}`, joins);
