@@ -11,4 +11,5 @@ export const stages: readonly Stage[] = [
   { id: 'look', title: 'Look over', load: () => import('../stages/look/Panel.tsx') },
   { id: 'make', title: 'Make', load: () => import('../stages/make/Panel.tsx') },
   { id: 'prick', title: 'Prick', load: () => import('../stages/prick/Panel.tsx') },
+  { id: 'light', title: 'Light', load: () => import('../stages/light/Panel.tsx') },
 ];

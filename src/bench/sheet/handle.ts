@@ -3,6 +3,7 @@ import type { Box } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import type { FilmName } from '#paper/ink/tints.ts';
 import type { Pattern } from '#pattern/pattern.ts';
+import type { PaperUnder } from './paper-under.ts';
 import type { SheetTool } from './tool.ts';
 
 /** What lies under and over the pins while a stage shows it. */
@@ -17,6 +18,8 @@ export interface SheetDress {
   readonly film?: FilmName;
   /** A pattern to show in place of the open one, such as a preview. */
   readonly instead?: Pattern | null;
+  /** A picture to show in place of the paper's, such as a photo of the card. Whoever gives it puts it away. */
+  readonly photo?: PaperUnder | null;
 }
 
 /** The sheet as stages reach it. */

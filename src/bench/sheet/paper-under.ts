@@ -4,13 +4,16 @@ import { decodePaper } from './decode-paper.ts';
 /** Longest side of the picture as the screen needs it; a larger one would only take room. */
 export const MOST_SIDE = 4096;
 
+/** How a picture lies on the sheet. */
+export type PictureLies = Pick<PaperPicture, 'width' | 'height' | 'toPattern'>;
+
 /** The paper's picture, ready to be drawn under the pins. */
 export class PaperUnder {
   /** The largest first, each half as large as the one before. */
   readonly #levels: readonly ImageBitmap[];
-  readonly #paper: PaperPicture;
+  readonly #paper: PictureLies;
 
-  constructor(levels: readonly ImageBitmap[], paper: PaperPicture) {
+  constructor(levels: readonly ImageBitmap[], paper: PictureLies) {
     this.#levels = levels;
     this.#paper = paper;
   }

@@ -90,6 +90,7 @@ export class SheetView implements SheetHandle, GestureListener {
       before.paper !== dress.paper ||
       (before.film ?? 'none') !== (dress.film ?? 'none') ||
       before.markings !== dress.markings ||
+      (before.photo ?? null) !== (dress.photo ?? null) ||
       (before.pins ?? true) !== (dress.pins ?? true)
     ) {
       this.#repaint();
@@ -222,7 +223,7 @@ export class SheetView implements SheetHandle, GestureListener {
       camera: this.#cameraNow(),
       view: this.#view(),
       ratio: devicePixelRatio,
-      paper: this.#paper,
+      paper: this.#dress.photo ?? this.#paper,
       paperShare: this.#dress.paper ?? 0,
       film: films[this.#dress.film ?? 'none'],
       markings: this.#dress.markings ?? true,

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Button, FileTrigger, Input, Label, TextField } from 'react-aria-components';
+import { useDrop } from '../parts/use-drop.ts';
 import { Backup } from './Backup.tsx';
 import { FromPaper } from './FromPaper.tsx';
 import { FromRecipe } from './FromRecipe.tsx';
@@ -9,7 +10,6 @@ import { Removed } from './Removed.tsx';
 import { ShelfItem } from './ShelfItem.tsx';
 import { useArrival } from './use-arrival.tsx';
 import { useCovers } from './use-covers.ts';
-import { useDrop } from './use-drop.ts';
 import { useShelf } from './use-shelf.ts';
 import './shelf.css';
 

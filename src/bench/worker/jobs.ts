@@ -13,6 +13,7 @@ import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { backUp, bringBack } from './backup-jobs.ts';
 import { bytesOf } from './bytes.ts';
+import { lightJobs } from './light-jobs.ts';
 import { makeJobs } from './make-jobs.ts';
 import { paper, paperScale, trace } from './paper-jobs.ts';
 import { size, sizeTable } from './size-jobs.ts';
@@ -40,6 +41,7 @@ export const jobs = {
   straighten: (pattern: Pattern, known: KnownWords, progress: Progress) =>
     proposeTrue(pattern, known, progress),
   ...makeJobs,
+  ...lightJobs,
   routeByHand: (pattern: Pattern, progress: Progress) => routeByHand(pattern, progress),
   size,
   sizeTable,

@@ -13,6 +13,7 @@ import { type Sheet, sheetContext } from '#paper/sheet/sheet.ts';
 import type { Typeface } from '#paper/type/typeface.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { revisionOf } from '../revision.ts';
+import { faultsOf } from './faults.ts';
 
 export interface CheckSheetsWish {
   readonly typeface: Typeface;
@@ -36,22 +37,6 @@ export function checkSheets(
     .filter(({ kind }) => kind !== 'unseen')
     .map((fault) => seenIn(fault, judgement, toPicture));
   return [cardPicture(context, paper, picture, onPhoto, maps.length + 1), ...maps];
-}
-
-function faultsOf(pins: readonly Point[], judgement: Judgement): Fault[] {
-  const atPins = judgement.pins.flatMap(({ index, verdict, dx, dy, angle }): Fault[] => {
-    if (verdict === 'good') return [];
-    const { x, y } = pins[index]!;
-    return [
-      {
-        kind: verdict,
-        at: { x, y },
-        ...(dx !== null && dy !== null && { hole: { x: x + dx, y: y + dy } }),
-        ...(angle !== null && { angle: (angle * Math.PI) / 180 }),
-      },
-    ];
-  });
-  return [...atPins, ...judgement.extra.map(({ x, y }): Fault => ({ kind: 'extra', at: { x, y } }))];
 }
 
 /** More pixels than this across make a file larger and nothing clearer. */

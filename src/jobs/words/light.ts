@@ -1,18 +1,25 @@
 import type { Judgement, LeaningZone, LightNote, PinVerdict, Tried } from '#craft/light/judgement.ts';
 import type { CheckTrouble } from '../trouble.ts';
+import { COMMAND, type Door } from './door.ts';
 import { countInWords, listInWords, numberInWords } from './number.ts';
 
 /** What the photo tells of the card, as a page to read: the summary first, then each hole to see to. */
 export function judgementInWords(judgement: Judgement): string {
-  const lines = judgement.pins.flatMap((pin) => lineOf(pin) ?? []);
-  const extra = judgement.extra.map(
-    ({ x, y }) =>
-      `a hole that the pattern does not have, at ${numberInWords(x, 1)} / ${numberInWords(y, 1)} mm`,
-  );
-  const list = [...lines, ...extra].map((line) => `  - ${line}\n`).join('');
+  const list = faultsInWords(judgement)
+    .map((line) => line && `  - ${line}\n`)
+    .join('');
   const zones = judgement.zones.map((zone) => `${leanInWords(zone)}\n`).join('');
   return [summaryInWords(judgement), '\n', list && `\n${list}`, zones && `\n${zones}`].join('');
 }
+
+/** A line for each of `faultsOf`, in the same order; null where a pin was not seen, which the notes tell together. */
+export const faultsInWords = ({ pins, extra }: Judgement): (string | null)[] => [
+  ...pins.filter(({ verdict }) => verdict !== 'good').map(lineOf),
+  ...extra.map(
+    ({ x, y }) =>
+      `a hole that the pattern does not have, at ${numberInWords(x, 1)} / ${numberInWords(y, 1)} mm`,
+  ),
+];
 
 /** 'Held to the light: 272 pins, 4 holes missing, ...' */
 export function summaryInWords({
@@ -77,11 +84,14 @@ function axisInWords(angle: number): string {
 }
 
 /** 'Along the lower edge you lean about 8 degrees to the right (41 holes).' */
-export function leanInWords({ across, down, holes, aspect, angle, towards, lean }: LeaningZone): string {
+export function leanInWords(
+  { across, down, holes, aspect, angle, towards, lean }: LeaningZone,
+  door: Door = COMMAND,
+): string {
   const way = towards === null ? axisInWords(angle) : directionInWords(towards.x, towards.y);
   const much =
     lean === null
-      ? `the needle leans ${way}: holes are ${numberInWords(aspect, 2)} times as long as wide (give --card-thickness to have the angle)`
+      ? `the needle leans ${way}: holes are ${numberInWords(aspect, 2)} times as long as wide (${door.cardThickness} to have the angle)`
       : `you lean about ${numberInWords(lean, 0)} degrees ${towards === null ? `one way or the other ${way}` : way}`;
   return `${placeInWords(across, down)} ${much} (${countInWords(holes, 'hole')}).`;
 }
@@ -117,10 +127,10 @@ export function lightNoteInWords(note: LightNote): string {
 }
 
 /** Why a card could not be checked, and what to do. */
-export function lightTroubleInWords(trouble: CheckTrouble): string {
+export function lightTroubleInWords(trouble: CheckTrouble, door: Door = COMMAND): string {
   switch (trouble.kind) {
     case 'light-scale-unknown':
-      return 'Nobody knows how large this pattern is, so that nothing can be said in millimetres. Trace it again with --dpi or --span.';
+      return `Nobody knows how large this pattern is, so that nothing can be said in millimetres. ${door.makeItsSizeKnown}`;
     case 'light-few-pins':
       return `The pattern has ${countInWords(trouble.pins, 'pin')}; with fewer than 8 a match could be chance.`;
     case 'light-no-holes':

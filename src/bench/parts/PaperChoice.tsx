@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { type PaperSize, paperNamed, paperSizes } from '#base/units/paper.ts';
-import { Choice } from '../../../parts/Choice.tsx';
+import { Choice } from './Choice.tsx';
 
 const USUAL = ['A4', 'Letter', 'A3'];
 
