@@ -1,8 +1,8 @@
 import type { PaperSize } from '#base/units/paper.ts';
 import { Choice } from '../../../parts/Choice.tsx';
 import { Fold } from '../../../parts/Fold.tsx';
+import { PaperChoice } from '../../../parts/PaperChoice.tsx';
 import { Switch } from '../../../parts/Switch.tsx';
-import { PaperChoice } from '../print/PaperChoice.tsx';
 import { type CutChoices, cutLabels } from './cut-choices.ts';
 import type { CutChoiceProps } from './FileChoice.tsx';
 
