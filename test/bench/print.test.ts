@@ -7,7 +7,7 @@ import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { typeface } from '../paper/support/fonts.ts';
 import { violations } from '../support/bench/access.ts';
 import { downloaded } from '../support/bench/downloads.ts';
-import { choose, goTo, openFile, useBench } from '../support/bench/index.ts';
+import { choose, everyTapCounts, goTo, openFile, useBench } from '../support/bench/index.ts';
 import { readPdf } from '../support/bench/pdf.ts';
 import { pinlight, useCommand } from '../support/cli.ts';
 
@@ -87,6 +87,7 @@ test('the PDF has exactly the paper, asks not to be scaled, and holds every hole
 
 test('a large pattern is shown on its sheets, blank ones are told, and some can be made alone', async () => {
   const { page, complaints } = await bench.visit();
+  await everyTapCounts(page);
   const corners = [0, 500].flatMap((x) => [0, 700].map((y) => ({ x, y })));
   const buffer = Buffer.from(JSON.stringify({ pins: corners }));
   await openFile(page, { name: 'large.json', mimeType: 'application/json', buffer });
@@ -164,3 +165,25 @@ for (const look of ['light', 'dark'] as const) {
     expect(await violations(page)).toEqual([]);
   });
 }
+
+test('the markings of the paper itself lie under dots that stand where the drawn ones do', async () => {
+  expect((await pinlight(['trace', 'examples/rosehip-edging.jpg', '-o', at('traced.pinlight')])).code).toBe(
+    0,
+  );
+  const { page, complaints } = await bench.visit();
+  await openFile(page, at('traced.pinlight'));
+  await toMake(page, 'A4');
+  const drawn = await readPdf((await makePdf(page, 'A4')).bytes);
+  await choose(page, 'as on your paper');
+  await page.getByText(/^The pins reach/).waitFor();
+  const made = await makePdf(page, 'A4');
+  const print = ['print', at('traced.pinlight'), '--way', 'through', '--paper', 'A4', '--markings', 'paper'];
+  expect((await pinlight([...print, '-o', at('paper.pdf')])).code).toBe(0);
+  const [here, command] = [await readPdf(made.bytes), await readPdf(readFileSync(at('paper.pdf')))];
+  expect(here.pages.map(({ dots }) => dots)).toEqual(command.pages.map(({ dots }) => dots));
+  expect(here.pages.map(({ text }) => text)).toEqual(command.pages.map(({ text }) => text));
+  expect(here.pages[0]!.dots.length).toBe(drawn.pages[0]!.dots.length);
+  // Two decoders of JPEG may differ by a shade in places, so that the picture presses to another length; not by much.
+  expect(Math.abs(made.bytes.length / readFileSync(at('paper.pdf')).length - 1)).toBeLessThan(0.02);
+  expect(complaints).toEqual([]);
+});
