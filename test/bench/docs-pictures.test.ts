@@ -36,6 +36,7 @@ for (const [screen, options] of Object.entries(screens)) {
     await picture('pins');
     await goTo(page, 'Straighten');
     await page.getByRole('heading', { name: 'What was found' }).waitFor();
+    await press('Whole sheet');
     await picture('straighten');
     await goTo(page, 'Look over');
     await page.getByText(/^(Fault|Warning)/).first().waitFor();

@@ -7,6 +7,7 @@ import { Sheet } from '../sheet/Sheet.tsx';
 import type { SheetView } from '../sheet/sheet-view.ts';
 import type { OpenedWork } from '../store/open-work.ts';
 import { useKeeps } from '../store/use-database.ts';
+import { About } from './About.tsx';
 import { addressOf, go } from './route.ts';
 import { SaveFileButton } from './SaveFileButton.tsx';
 import { SaveState, SaveTrouble } from './SaveState.tsx';
@@ -90,6 +91,7 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
         )}
         <div className="buttons">
           <SaveFileButton />
+          <About />
           <Versions />
         </div>
       </section>

@@ -79,6 +79,18 @@ export function Panel() {
       <p>
         {pattern.pins.length} pins. {doubtful.length > 0 && `${doubtful.length} of them are in doubt.`}
       </p>
+      {doubtful.length > 0 && (
+        <DoubtfulPins
+          pins={doubtful}
+          onShow={(one) => {
+            setMode('choose');
+            setChosen(one.id);
+            sheet.zoomTo(boxAround(one, 10));
+          }}
+          onKeep={(one) => change(vouchedFor(one), 'Kept a pin that was in doubt')}
+          onRemove={(one) => remove(one.id)}
+        />
+      )}
       <Choice
         label="A touch of the sheet"
         value={mode}
@@ -98,18 +110,6 @@ export function Panel() {
       </Button>
       {pattern.paper && <ShareSlider label="Paper under the pins" value={paper} onChange={setPaper} />}
       {pin && <PinFields pin={pin} onChange={change} onRemove={() => remove(pin.id)} />}
-      {doubtful.length > 0 && (
-        <DoubtfulPins
-          pins={doubtful}
-          onShow={(one) => {
-            setMode('choose');
-            setChosen(one.id);
-            sheet.zoomTo(boxAround(one, 10));
-          }}
-          onKeep={(one) => change(vouchedFor(one), 'Kept a pin that was in doubt')}
-          onRemove={(one) => remove(one.id)}
-        />
-      )}
       <PinTable
         pins={pattern.pins}
         chosen={chosen}
