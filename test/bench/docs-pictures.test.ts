@@ -39,7 +39,10 @@ for (const [screen, options] of Object.entries(screens)) {
     await press('Whole sheet');
     await picture('straighten');
     await goTo(page, 'Look over');
-    await page.getByText(/^(Fault|Warning)/).first().waitFor();
+    await page
+      .getByText(/^(Fault|Warning)/)
+      .first()
+      .waitFor();
     await picture('look-over');
     await toShelf();
 
