@@ -15,6 +15,8 @@ export interface FaultsToolState {
 /** Signs about so wide on the screen, CSS pixels, and never smaller than they are printed, mm. */
 const ON_SCREEN = 26;
 const PRINTED = 2;
+/** White about them, CSS pixels. */
+const HALO = 4;
 
 /** Draws the signs of the printed map over the sheet, whatever lies under them; a touch chooses one. */
 export class FaultsTool implements SheetTool {
@@ -44,8 +46,8 @@ export class FaultsTool implements SheetTool {
     const marks = faults.flatMap((fault) =>
       fault.mended ? mendedSign(fault, size) : faultSign(signOf(fault), size),
     );
-    const halo = { ...options, leastLine: 6 / camera.scale };
-    drawOnCanvas(marks.map(paler), context, halo);
+    const halo = marks.map((mark) => whiteAbout(mark, HALO / camera.scale));
+    drawOnCanvas(halo, context, { ...options, leastLine: (2 + HALO) / camera.scale });
     drawOnCanvas(marks, context, options);
     const here = chosen === null ? undefined : faults[chosen];
     if (here) drawOnCanvas(chosenSign(here, size), context, { ...options, leastLine: 3 / camera.scale });
@@ -53,11 +55,13 @@ export class FaultsTool implements SheetTool {
   }
 }
 
-/** White about a sign, so that it stands out on a dark photo too. */
-const paler = (mark: InkMark): InkMark =>
-  mark.kind === 'disc'
-    ? { ...mark, diameter: mark.diameter * 1.5, colour: '#ffffff' }
-    : ({ ...mark, colour: '#ffffff' } as InkMark);
+/** White about a sign, wider by so much, so that it stands out on a dark photo too. */
+function whiteAbout(mark: InkMark, more: number): InkMark {
+  const white = { ...mark, colour: '#ffffff' } as InkMark;
+  if (white.kind === 'disc') return { ...white, diameter: white.diameter + more };
+  if (white.kind === 'ring') return { ...white, diameter: white.diameter + more, width: white.width + more };
+  return 'width' in white ? { ...white, width: white.width + more } : white;
+}
 
 const MENDED = '#23642f';
 
