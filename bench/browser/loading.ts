@@ -84,6 +84,8 @@ async function measureScripts(address: string, usable: Usable, hash: string, lim
       scripts.set(response.url(), response.body());
   });
   await timeOf(page, usable, `${address}${hash}`);
+  await page.waitForLoadState('networkidle');
+  page.removeAllListeners('response');
   const sizes = await Promise.all([...scripts.values()].map(async (body) => gzipSync(await body).length));
   await browser.close();
   const kilobytes = sizes.reduce((sum, size) => sum + size, 0) / 1000;

@@ -5,7 +5,6 @@ import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
 import { draftFitting } from '#jobs/draft/fit.ts';
 import type { RecipeSource } from '#jobs/draft/source.ts';
 import { look } from '#jobs/look.ts';
-import { openToWork } from '#jobs/open.ts';
 import { routeByHand } from '#jobs/route.ts';
 import type { KnownWords } from '#jobs/true/known.ts';
 import { proposeTrue } from '#jobs/true/propose.ts';
@@ -15,6 +14,7 @@ import { backUp, bringBack } from './backup-jobs.ts';
 import { bytesOf } from './bytes.ts';
 import { lightJobs } from './light-jobs.ts';
 import { makeJobs } from './make-jobs.ts';
+import { open } from './open-job.ts';
 import { paper, paperScale, trace } from './paper-jobs.ts';
 import { size, sizeTable } from './size-jobs.ts';
 
@@ -23,7 +23,7 @@ import { size, sizeTable } from './size-jobs.ts';
  * values back.
  */
 export const jobs = {
-  open: (bytes: Uint8Array, _progress: Progress) => openToWork(bytes),
+  open,
   container: async (pattern: Pattern, pictures: ReadonlyMap<string, Blob>, _progress: Progress) =>
     writeContainer({ pattern, pictures: await bytesOf(pictures) }),
   backUp,

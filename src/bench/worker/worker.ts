@@ -1,5 +1,21 @@
 import './policy.ts';
 import { expose } from 'comlink';
-import { jobs } from './jobs.ts';
+import type { Jobs } from './jobs.ts';
 
-expose(jobs);
+type Job = (...given: unknown[]) => unknown;
+
+/** The job of that name. A first visit waits for a pattern to be opened, and only for what that needs. */
+const jobOf = async (name: keyof Jobs): Promise<Job> =>
+  (name === 'open' ? (await import('./open-job.ts')).open : (await import('./jobs.ts')).jobs[name]) as Job;
+
+expose(
+  new Proxy(
+    {},
+    {
+      get:
+        (_, name: keyof Jobs): Job =>
+        async (...given) =>
+          (await jobOf(name))(...given),
+    },
+  ),
+);
