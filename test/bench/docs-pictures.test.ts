@@ -60,6 +60,12 @@ for (const [screen, options] of Object.entries(screens)) {
     await press('Begin pricking');
     await page.getByText(/^Step 1 of/).waitFor();
     await picture('prick');
+    await goTo(page, 'Light');
+    const photo = page.waitForEvent('filechooser');
+    await press('Choose a photo');
+    await (await photo).setFiles('examples/rosehip-card.jpg');
+    await page.getByText(/^Held to the light/).waitFor();
+    await picture('light');
     await toShelf();
     await picture('shelf');
   }, 180_000);

@@ -77,6 +77,13 @@ async function wholeJob({ page, complaints, strangers }: Visit, hands: Hands, fr
   await hands.press('Done, next');
   await page.getByText(/^Step 2 of/).waitFor();
 
+  await hands.press('Next: Light');
+  await atStage(page, 'Light');
+  const photo = page.waitForEvent('filechooser');
+  await hands.press('Choose a photo');
+  await (await photo).setFiles('examples/rosehip-card.jpg');
+  await page.getByText(/^Held to the light/).waitFor();
+
   expect((await savedPattern(page)).pins.length).toBe(found);
   expect(complaints).toEqual([]);
   expect(strangers).toEqual([]);

@@ -74,7 +74,7 @@ describe('pinlight calibrate', () => {
       '230',
     ]);
     expect(run.code).toBe(2);
-    expect(run.err).toMatch(/not what "calibrate" wrote/);
+    expect(run.err).toMatch(/This is not the file of a measured printer\./);
   });
 });
 
