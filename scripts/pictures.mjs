@@ -57,6 +57,7 @@ try {
   await paperToCard(at('ready/05-under-film-as-it-will-look.png'));
   const { makeGallery } = await imported('test/support/examples/gallery.ts');
   await makeGallery(images);
+  screensOfTheBench();
 } finally {
   rmSync(work, { recursive: true, force: true });
 }
@@ -117,4 +118,15 @@ async function paperToCard(sheet) {
     ])
     .jpeg({ quality: 85 })
     .toFile(join(images, 'paper-to-card.jpg'));
+}
+
+/** The pictures of the bench are made by the test that holds them to it. */
+function screensOfTheBench() {
+  const vitest = join(home, 'node_modules', 'vitest', 'vitest.mjs');
+  const { status } = spawnSync(process.execPath, [vitest, 'run', 'test/bench/docs-pictures.test.ts'], {
+    cwd: home,
+    stdio: 'inherit',
+    env: { ...process.env, PICTURES: 'renew' },
+  });
+  if (status !== 0) throw new Error('the pictures of the bench could not be made');
 }
