@@ -50,9 +50,10 @@ test('a pin falls into the gap of a net, unless one does not want that', async (
   expect(await across.inputValue()).toBe('12 mm');
   await page.getByRole('button', { name: 'Undo' }).tap();
   await pinCount(page, 48);
-  const inLine = page.getByRole('button', { name: 'Pins fall in line with their neighbours' });
-  await inLine.tap();
-  expect(await inLine.getAttribute('aria-pressed')).toBe('false');
+  const inLine = page.getByRole('switch', { name: 'Pins fall in line with their neighbours' });
+  expect(await inLine.isChecked()).toBe(true);
+  await page.getByText('Pins fall in line with their neighbours').tap();
+  await expect.poll(() => inLine.isChecked()).toBe(false);
   await fingers.tap(by(place, 6, -5));
   await pinCount(page, 49);
   expect(await across.inputValue()).not.toBe('12 mm');

@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef } from 'react';
 import { Button } from 'react-aria-components';
 import type { About as Said } from '#pattern/pattern.ts';
 import { useDesignState, useWork } from '../document/use-design.ts';
@@ -13,25 +13,29 @@ const fields: readonly { readonly name: keyof Said; readonly label: string; read
   { name: 'notes', label: 'Notes' },
 ];
 
+/** That it was asked what is said of the pattern, and which field is to be written; null for none of them. */
+export interface AboutAsked {
+  readonly first: keyof Said | null;
+}
+
 /** What is said of the pattern: whose it is, and what may be done with it. */
-export function About() {
+export function About({ asked, onPutAway }: { readonly asked: AboutAsked; readonly onPutAway: () => void }) {
   const { design } = useWork();
   const { pattern, editable } = useDesignState();
-  const [open, setOpen] = useState(false);
-  if (!open) {
-    return (
-      <Button className="button quiet" onPress={() => setOpen(true)}>
-        About this pattern
-      </Button>
-    );
-  }
+  const section = useRef<HTMLElement>(null);
+  // It opens at the end of a panel, where it would not be seen by itself.
+  useEffect(() => {
+    section.current?.scrollIntoView({ block: 'nearest' });
+    const at = fields.findIndex(({ name }) => name === asked.first);
+    (section.current?.querySelectorAll('input')[at] ?? section.current)?.focus();
+  }, [asked]);
   const say = (name: keyof Said, words: string) => {
     const { [name]: _, ...others } = pattern.about;
     const about = words === '' ? others : { ...others, [name]: words };
     design.become({ ...pattern, about }, 'Wrote about the pattern');
   };
   return (
-    <section className="offer" aria-label="About this pattern">
+    <section className="offer" aria-label="About this pattern" ref={section} tabIndex={-1}>
       <h3>About this pattern</h3>
       <p>It is kept with the pattern; name, maker, source and permission are printed on every sheet.</p>
       {editable
@@ -49,7 +53,7 @@ export function About() {
               {label}: {pattern.about[name] ?? 'not said'}
             </p>
           ))}
-      <Button className="button" onPress={() => setOpen(false)}>
+      <Button className="button" onPress={onPutAway}>
         Put it away
       </Button>
     </section>

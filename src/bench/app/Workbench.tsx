@@ -1,19 +1,19 @@
-import { type ComponentType, useEffect, useState } from 'react';
+import { type ComponentType, useEffect, useMemo, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useDesignState } from '../document/use-design.ts';
 import { Message } from '../parts/Message.tsx';
 import { SheetContext } from '../sheet/handle.ts';
 import { Sheet } from '../sheet/Sheet.tsx';
 import type { SheetView } from '../sheet/sheet-view.ts';
+import { type Ways, WaysContext } from '../stages/ways.ts';
 import type { OpenedWork } from '../store/open-work.ts';
 import { useKeeps } from '../store/use-database.ts';
-import { About } from './About.tsx';
+import type { AboutAsked } from './About.tsx';
+import { PanelEnd } from './PanelEnd.tsx';
 import { addressOf, go } from './route.ts';
-import { SaveFileButton } from './SaveFileButton.tsx';
 import { SaveState, SaveTrouble } from './SaveState.tsx';
 import { firstStage, nextStage } from './stage-order.ts';
 import { stages } from './stages.ts';
-import { Versions } from './Versions.tsx';
 
 /** The open design: the stages above, the sheet in the middle, what the stage needs beside it. */
 export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) {
@@ -26,6 +26,21 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
   const stageOf = (wanted: string) => stages.find((one) => one.id === wanted);
   const now = stageOf(stage) ?? stageOf(first) ?? stages[0]!;
   const next = nextStage(stages, now, pattern);
+  const [about, setAbout] = useState<AboutAsked | null>(null);
+  const ways = useMemo<Ways>(
+    () => ({
+      toStage: (wanted) => go({ at: 'design', id, stage: wanted }),
+      toAbout: (field) => setAbout({ first: field }),
+    }),
+    [id],
+  );
+  const panel = useRef<HTMLElement>(null);
+  // A stage begins at its beginning, however far down the one before it had been read.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the stage that begins.
+  useEffect(() => {
+    panel.current?.scrollTo(0, 0);
+    setAbout(null);
+  }, [now]);
   return (
     <div className="workbench">
       <header className="bar">
@@ -68,7 +83,7 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
       <main className="sheet-place">
         <Sheet onReady={setView} />
       </main>
-      <section className="panel" aria-labelledby="stage-title">
+      <section className="panel" aria-labelledby="stage-title" ref={panel}>
         <SaveTrouble work={work} keeps={keeps} />
         {!editable && (
           <Message kind="caution">
@@ -81,19 +96,17 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
         <h2 id="stage-title">{now.title}</h2>
         {view && (
           <SheetContext value={view}>
-            <StagePanel key={now.id} load={now.load} />
+            <WaysContext value={ways}>
+              <StagePanel key={now.id} load={now.load} />
+            </WaysContext>
           </SheetContext>
         )}
         {next && (
-          <Button className="button main next" onPress={() => go({ at: 'design', id, stage: next.id })}>
+          <Button className="button next" onPress={() => go({ at: 'design', id, stage: next.id })}>
             Next: {next.title}
           </Button>
         )}
-        <div className="buttons">
-          <SaveFileButton />
-          <About />
-          <Versions />
-        </div>
+        <PanelEnd about={about} onAbout={setAbout} />
       </section>
     </div>
   );

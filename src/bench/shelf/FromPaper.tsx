@@ -11,13 +11,13 @@ export function FromPaper({ take }: { readonly take: (file: File) => void }) {
   if (!hasCamera.matches) {
     return (
       <FileTrigger acceptedFileTypes={['image/*']} onSelect={chosen}>
-        <Button className="button">From paper</Button>
+        <Button className="button main">From paper</Button>
       </FileTrigger>
     );
   }
   return (
     <>
-      <Button className="button" aria-expanded={asked} onPress={() => setAsked(!asked)}>
+      <Button className="button main" aria-expanded={asked} onPress={() => setAsked(!asked)}>
         From paper
       </Button>
       {asked && (

@@ -1,9 +1,8 @@
 import { useState } from 'react';
-import { Button, FileTrigger, Input, Label, TextField } from 'react-aria-components';
+import { Input, Label, TextField } from 'react-aria-components';
 import { useDrop } from '../parts/use-drop.ts';
 import { Backup } from './Backup.tsx';
-import { FromPaper } from './FromPaper.tsx';
-import { FromRecipe } from './FromRecipe.tsx';
+import { Beginnings } from './Beginnings.tsx';
 import { isSought } from './find.ts';
 import { Install } from './Install.tsx';
 import { Removed } from './Removed.tsx';
@@ -23,6 +22,7 @@ export function Shelf({ open }: { open: (id: string) => void }) {
   useDrop(take, refuse);
   const cards = shelf.cards ?? NONE;
   const drawn = useCovers(cards);
+  const empty = shelf.cards?.length === 0;
 
   const shown = cards
     .map((card) => ({ card, cover: drawn.get(card.id) ?? card.cover }))
@@ -37,15 +37,18 @@ export function Shelf({ open }: { open: (id: string) => void }) {
           Settings
         </a>
       </div>
+      {empty && (
+        <div className="stack">
+          <p>
+            Pinlight turns a lace pattern on paper, or a few figures, into a card ready to prick: it finds the
+            pins, straightens them, fits them to your thread, and prints them true to size. Everything stays
+            in this browser.
+          </p>
+          <p>The shelf is empty. Begin in one of these ways:</p>
+        </div>
+      )}
       <div className="row">
-        <FileTrigger onSelect={(files) => files?.[0] && take(files[0])}>
-          <Button className="button main">Open a file</Button>
-        </FileTrigger>
-        <FromPaper take={take} />
-        <FromRecipe />
-        <a className="button" href="#/example">
-          Open the example
-        </a>
+        <Beginnings take={take} told={empty} />
         <Install />
       </div>
       {arriving}
@@ -56,9 +59,6 @@ export function Shelf({ open }: { open: (id: string) => void }) {
           <Label>Look for a name, a maker or a kind of lace</Label>
           <Input dir="auto" />
         </TextField>
-      )}
-      {shelf.cards?.length === 0 && (
-        <p>The shelf is empty. Begin from paper or from a recipe, or open a pattern file or the example.</p>
       )}
       {shown.length === 0 && cards.length > 0 && <p>Nothing on the shelf is called that.</p>}
       <ul className="shelf-grid">

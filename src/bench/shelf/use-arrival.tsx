@@ -67,9 +67,21 @@ function Shown({
   readonly onDismiss: () => void;
   readonly open: (id: string) => void;
 }) {
+  const place = useRef<HTMLDivElement>(null);
+  // What is said of a file must be seen wherever the button stood.
+  useEffect(() => {
+    if (state.at !== 'rest') place.current?.scrollIntoView({ block: 'nearest' });
+  }, [state.at]);
+  if (state.at === 'rest') return null;
+  return <div ref={place}>{wordsOf(state, onDismiss, open)}</div>;
+}
+
+function wordsOf(
+  state: Exclude<State, { readonly at: 'rest' }>,
+  onDismiss: () => void,
+  open: (id: string) => void,
+): ReactNode {
   switch (state.at) {
-    case 'rest':
-      return null;
     case 'work':
       return <Working words="Reading the file" share={state.share} onCancel={state.stop} />;
     case 'trouble':

@@ -63,6 +63,9 @@ function notJson(line: number, column: number, found: string | null): string {
   if (found === null) {
     return `The file ends too early, at line ${line}, column ${column}: it is empty or cut off, so it is not whole JSON. If it was copied or sent, copy it again.`;
   }
+  if (line === 1 && column === 1) {
+    return `This is no file that can be read here: it begins with ${charInWords(found)}, so it is not JSON. Choose another one.`;
+  }
   return `The file is not JSON: at line ${line}, column ${column} stands ${charInWords(found)}, which cannot stand there. ${next}`;
 }
 

@@ -24,6 +24,10 @@ export function trueTroubleInWords(trouble: TrueTrouble): string {
 const shortened = (words: readonly string[]): readonly string[] =>
   words.length <= 12 ? words : [...words.slice(0, 11), `${words.length - 11} more`];
 
+/** 'straight line 3': a structure among others, where its id is not needed. Ids end in their number. */
+export const numberedName = (structure: Structure): string =>
+  `${structureName(structure)} ${structure.id.slice(structure.id.lastIndexOf('-') + 1)}`;
+
 /** Why a pin seems to be missing. */
 export function missingInWords({ why, structure }: MissingPin): string {
   switch (why) {

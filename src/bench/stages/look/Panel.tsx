@@ -1,19 +1,17 @@
-import { useEffect } from 'react';
+import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
-import { growBox } from '#base/geometry/box.ts';
+import type { Finding } from '#craft/look/finding.ts';
 import { usePattern } from '../../document/use-design.ts';
 import { Message } from '../../parts/Message.tsx';
 import { Working } from '../../parts/Working.tsx';
-import { useSheet } from '../../sheet/handle.ts';
 import { useJob } from '../../worker/use-job.ts';
-
-const SEVERITY = { fault: 'Fault', warning: 'Warning', note: 'Note' } as const;
+import { Line } from './Line.tsx';
 
 /** Look over: what to see to before anything is pricked, as a list that zooms to its place. */
 export function Panel() {
   const pattern = usePattern();
-  const sheet = useSheet();
   const [job, look] = useJob('look');
+  const [chosen, setChosen] = useState<string | null>(null);
   useEffect(() => void look(pattern), [look, pattern]);
 
   if (job.at === 'work')
@@ -31,21 +29,16 @@ export function Panel() {
     return <Message kind="good">Nothing to see to. The pattern is ready to be made.</Message>;
   return (
     <ul className="places">
-      {findings.map(({ rule, sentence, severity, at, pins }) => (
-        <li key={`${rule} ${pins.join(' ')} ${sentence}`} className={severity}>
-          {at ? (
-            <Button
-              onPress={() => sheet.zoomTo(growBox({ left: at.x, right: at.x, top: at.y, bottom: at.y }, 12))}
-            >
-              <strong>{SEVERITY[severity]}</strong> {sentence}
-            </Button>
-          ) : (
-            <div className="place">
-              <strong>{SEVERITY[severity]}</strong> {sentence}
-            </div>
-          )}
-        </li>
+      {findings.map((finding) => (
+        <Line
+          key={keyOf(finding)}
+          finding={finding}
+          chosen={keyOf(finding) === chosen}
+          onChoose={() => setChosen(keyOf(finding))}
+        />
       ))}
     </ul>
   );
 }
+
+const keyOf = ({ rule, pins, sentence }: Finding): string => `${rule} ${pins.join(' ')} ${sentence}`;

@@ -1,5 +1,4 @@
 import { useEffect, useMemo, useState } from 'react';
-import { Button } from 'react-aria-components';
 import type { Point } from '#base/geometry/point.ts';
 import { addPin, updatePins, vouchedFor } from '#pattern/change/edit-pins.ts';
 import { removePins } from '#pattern/change/remove-pins.ts';
@@ -8,6 +7,7 @@ import { useDesignState, useWork } from '../../document/use-design.ts';
 import { announce } from '../../parts/announce.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { ShareSlider } from '../../parts/ShareSlider.tsx';
+import { Switch } from '../../parts/Switch.tsx';
 import { setPreferences, usePreferences } from '../../settings/preferences.ts';
 import { boxAround } from '../../sheet/camera.ts';
 import { useSheet } from '../../sheet/handle.ts';
@@ -79,18 +79,20 @@ export function Panel() {
       <p>
         {pattern.pins.length} pins. {doubtful.length > 0 && `${doubtful.length} of them are in doubt.`}
       </p>
-      {doubtful.length > 0 && (
-        <DoubtfulPins
-          pins={doubtful}
-          onShow={(one) => {
-            setMode('choose');
-            setChosen(one.id);
-            sheet.zoomTo(boxAround(one, 10));
-          }}
-          onKeep={(one) => change(vouchedFor(one), 'Kept a pin that was in doubt')}
-          onRemove={(one) => remove(one.id)}
-        />
-      )}
+      <DoubtfulPins
+        pins={doubtful}
+        onShow={(one) => {
+          setMode('choose');
+          setChosen(one.id);
+          sheet.zoomTo(boxAround(one, 10));
+        }}
+        onOver={() => {
+          setChosen(null);
+          sheet.showWhole();
+        }}
+        onKeep={(one) => change(vouchedFor(one), 'Kept a pin that was in doubt')}
+        onRemove={(one) => remove(one.id)}
+      />
       <Choice
         label="A touch of the sheet"
         value={mode}
@@ -101,13 +103,12 @@ export function Panel() {
           { value: 'remove', words: 'removes a pin' },
         ]}
       />
-      <Button
-        className={inLine ? 'button main' : 'button'}
-        aria-pressed={inLine}
-        onPress={() => setPreferences({ inLine: !inLine })}
-      >
-        {inLine ? '✓ Pins fall in line with their neighbours' : 'Pins fall in line with their neighbours'}
-      </Button>
+      <Switch
+        words="Pins fall in line with their neighbours"
+        label="Pins fall in line with their neighbours"
+        on={inLine}
+        onChange={(on) => setPreferences({ inLine: on })}
+      />
       {pattern.paper && <ShareSlider label="Paper under the pins" value={paper} onChange={setPaper} />}
       {pin && <PinFields pin={pin} onChange={change} onRemove={() => remove(pin.id)} />}
       <PinTable

@@ -3,7 +3,8 @@ import { Button } from 'react-aria-components';
 import type { Point } from '#base/geometry/point.ts';
 import type { ProposalPart } from '#craft/true/index.ts';
 import { countInWords } from '#jobs/words/number.ts';
-import { missingInWords } from '#jobs/words/true.ts';
+import { missingInWords, numberedName } from '#jobs/words/true.ts';
+import type { Structure } from '#pattern/structure.ts';
 import { boxAround } from '../../sheet/camera.ts';
 import { useSheet } from '../../sheet/handle.ts';
 import { between, type Taking } from './taking.ts';
@@ -20,7 +21,17 @@ interface OneByOneProps {
 }
 
 /** Pins that seem to be missing, one by one: put in or left out. */
-export function MissingPins({ parts, places, share, ...props }: OneByOneProps) {
+export function MissingPins({
+  structures,
+  parts,
+  places,
+  share,
+  ...props
+}: OneByOneProps & { readonly structures: readonly Structure[] }) {
+  const nameOf = (id: string) => {
+    const structure = structures.find((one) => one.id === id);
+    return structure ? numberedName(structure) : id;
+  };
   const items = parts.flatMap((part) => {
     if (part.kind !== 'add') return [];
     const place = places.missing.find(({ id }) => id === part.id)!;
@@ -28,7 +39,7 @@ export function MissingPins({ parts, places, share, ...props }: OneByOneProps) {
       {
         id: part.id,
         at: between(place.from, place.to, share),
-        words: `A pin seems to be missing here: ${missingInWords(part.missing)}. Sure: ${Math.round(part.missing.confidence * 100)} in 100.`,
+        words: `A pin seems to be missing here: ${missingInWords({ ...part.missing, structure: nameOf(part.missing.structure) })}. Sure: ${Math.round(part.missing.confidence * 100)} in 100.`,
       },
     ];
   });

@@ -3,7 +3,7 @@ import { Button } from 'react-aria-components';
 import { boxOf, growBox } from '#base/geometry/box.ts';
 import type { Proposal, ProposalPart } from '#craft/true/index.ts';
 import { countInWords } from '#jobs/words/number.ts';
-import { copyInWords, structureName } from '#jobs/words/true.ts';
+import { copyInWords, numberedName } from '#jobs/words/true.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Structure } from '#pattern/structure.ts';
 import { pinsOfStructure } from '#pattern/structure-pins.ts';
@@ -118,8 +118,7 @@ export const PartList = memo(function PartList({
   );
 });
 
-/** 'Straight line, run-3': the id is what the reasons for missing pins speak of. */
 function nameOf(structure: Structure): string {
-  const name = structureName(structure);
-  return `${name[0]!.toUpperCase()}${name.slice(1)}, ${structure.id}`;
+  const name = numberedName(structure);
+  return `${name[0]!.toUpperCase()}${name.slice(1)}`;
 }

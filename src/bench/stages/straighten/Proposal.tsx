@@ -130,6 +130,7 @@ export function Proposal({
         onChoose={setChosen}
       />
       <MissingPins
+        structures={proposal.structures}
         parts={parts}
         ids={ids}
         asked={asked}

@@ -1,0 +1,89 @@
+import { expect, test } from 'vitest';
+import { goTo, openFile, useBench } from '../support/bench/index.ts';
+import { fileOfPins } from '../support/bench/sheet.ts';
+
+const bench = useBench();
+
+const netWithGap = Array.from({ length: 49 }, (_, at) => ({
+  x: 4 * (at % 7),
+  y: 4 * Math.floor(at / 7),
+})).filter((_, at) => at !== 24);
+
+test('what is looked over leads to where it is mended', async () => {
+  const { page, complaints } = await bench.visit();
+  await openFile(page, fileOfPins(netWithGap));
+  await goTo(page, 'Look over');
+  await page.getByRole('button', { name: 'does not say who made it' }).click();
+  const maker = page.getByLabel('Who made it');
+  await expect.poll(() => maker.evaluate((field) => field === document.activeElement)).toBe(true);
+  await page.keyboard.type('unknown');
+  await page.keyboard.press('Enter');
+  await page.getByText('does not say who made it').waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'does not say what may be done' }).click();
+  const permission = page.getByLabel('What you may do with it');
+  await expect.poll(() => permission.evaluate((field) => field === document.activeElement)).toBe(true);
+  await page.getByRole('button', { name: 'Put it away' }).click();
+  const about = page.getByRole('button', { name: 'About this pattern' });
+  expect(await about.evaluate((button) => button === document.activeElement)).toBe(true);
+
+  await page.getByRole('button', { name: /missing/ }).click();
+  await page.getByRole('button', { name: 'Mend it at Pins' }).click();
+  await page.getByRole('heading', { level: 2, name: 'Pins' }).waitFor();
+  expect(complaints).toEqual([]);
+});
+
+test('the way to the next stage is in sight however long the panel is, and a stage begins at its beginning', async () => {
+  for (const viewport of [
+    { width: 1280, height: 800 },
+    { width: 820, height: 1180 },
+  ]) {
+    const { page } = await bench.visit({ viewport });
+    await openFile(page, 'examples/rosehip-edging.json');
+    await goTo(page, 'Make');
+    await page.getByText('sheets to print').waitFor();
+    const next = page.getByRole('button', { name: 'Next: Prick' });
+    const panel = page.locator('.panel');
+    expect(await panel.evaluate((one) => one.scrollHeight > one.clientHeight + 200)).toBe(true);
+    const lowest = async () => {
+      const box = (await next.boundingBox())!;
+      return box.y + box.height;
+    };
+    expect(await lowest()).toBeLessThanOrEqual(viewport.height);
+    await panel.evaluate((one) => one.scrollTo(0, 300));
+    expect(await lowest()).toBeLessThanOrEqual(viewport.height);
+    await next.click();
+    await page.getByRole('heading', { level: 2, name: 'Prick' }).waitFor();
+    await expect.poll(() => panel.evaluate((one) => one.scrollTop)).toBe(0);
+  }
+});
+
+test('the last pin in doubt is followed by what comes next', async () => {
+  const pins = [
+    { x: 0, y: 0, doubt: ['faint'] },
+    { x: 5, y: 0 },
+    { x: 10, y: 0 },
+  ];
+  const { page } = await bench.visit({ viewport: { width: 820, height: 1180 } });
+  await openFile(page, fileOfPins(pins));
+  await goTo(page, 'Pins');
+  await page.getByRole('button', { name: 'Go through the 1 in doubt' }).click();
+  const keep = page.getByRole('button', { name: 'Yes, keep it' });
+  const { y, height } = (await keep.boundingBox())!;
+  expect(y + height).toBeLessThan(1180);
+  await keep.click();
+  await page.getByText('No pin is in doubt any more').waitFor();
+  expect(await page.locator('section:focus', { hasText: 'No pin is in doubt' }).count()).toBe(1);
+});
+
+test('whoever is here for the first time is told what Pinlight does and how to begin', async () => {
+  const { page } = await bench.visit();
+  await page.getByText('into a card ready to prick').waitFor();
+  for (const words of ['on paper: a scan', 'a few figures draft it', 'a file that Pinlight saved']) {
+    await page.getByText(words).waitFor();
+  }
+  await page.getByRole('link', { name: 'Open the example' }).click();
+  await page.locator('canvas.sheet').waitFor();
+  await page.getByRole('link', { name: 'Shelf' }).click();
+  await page.getByRole('button', { name: /pins$/ }).waitFor();
+  expect(await page.getByText('into a card ready to prick').count()).toBe(0);
+});
