@@ -9,6 +9,7 @@ import { type Ways, WaysContext } from '../stages/ways.ts';
 import type { OpenedWork } from '../store/open-work.ts';
 import { useKeeps } from '../store/use-database.ts';
 import type { AboutAsked } from './About.tsx';
+import { NoPins } from './NoPins.tsx';
 import { PanelEnd } from './PanelEnd.tsx';
 import { addressOf, go } from './route.ts';
 import { SaveState, SaveTrouble } from './SaveState.tsx';
@@ -94,6 +95,7 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
           </Message>
         )}
         <h2 id="stage-title">{now.title}</h2>
+        <NoPins stage={now.id} onGo={ways.toStage} />
         {view && (
           <SheetContext value={view}>
             <WaysContext value={ways}>
@@ -101,13 +103,15 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
             </WaysContext>
           </SheetContext>
         )}
-        {next && (
+        <PanelEnd about={about} onAbout={setAbout} />
+      </section>
+      {next && (
+        <section className="panel-foot" aria-label="The way on">
           <Button className="button next" onPress={() => go({ at: 'design', id, stage: next.id })}>
             Next: {next.title}
           </Button>
-        )}
-        <PanelEnd about={about} onAbout={setAbout} />
-      </section>
+        </section>
+      )}
     </div>
   );
 }

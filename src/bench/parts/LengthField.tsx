@@ -1,9 +1,10 @@
 import { useId, useState } from 'react';
-import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+import { Input, Label, Text, TextField } from 'react-aria-components';
 import { formatBoth } from '#base/units/format-length.ts';
 import { parseLength } from '#base/units/parse-length.ts';
 import { lengthTroubleInWords } from '#jobs/words/length.ts';
 import { usePreferences } from '../settings/preferences.ts';
+import { Refusal } from './Refusal.tsx';
 
 export interface LengthFieldProps {
   readonly label: string;
@@ -69,7 +70,7 @@ export function LengthField({
       <span id={id} className="understood">
         {understood === null ? '' : formatBoth(understood)}
       </span>
-      <FieldError>{trouble ?? refused}</FieldError>
+      <Refusal words={trouble ?? refused} />
     </TextField>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'react';
-import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
+import { Input, Label, Text, TextField } from 'react-aria-components';
+import { Refusal } from './Refusal.tsx';
 
 export interface WordsFieldProps {
   readonly label: string;
@@ -39,7 +40,7 @@ export function WordsField({ label, value, onChange, help, refuse, numeric, auto
       <Label>{label}</Label>
       <Input maxLength={MOST} autoComplete="off" inputMode={numeric ? 'numeric' : 'text'} />
       {help && <Text slot="description">{help}</Text>}
-      <FieldError>{refused}</FieldError>
+      <Refusal words={refused} />
     </TextField>
   );
 }

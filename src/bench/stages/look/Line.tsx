@@ -18,10 +18,11 @@ export function Line({
   readonly chosen: boolean;
   readonly onChoose: () => void;
 }) {
-  const { about } = usePattern();
+  const { about, paper } = usePattern();
   const sheet = useSheet();
   const ways = useWays();
-  const stage = mendedAt(rule);
+  const way = mendedAt(rule);
+  const stage = way?.id === 'paper' && !paper ? null : way;
   const words = (
     <span>
       <strong>{SEVERITY[severity]}</strong> {sentence}
