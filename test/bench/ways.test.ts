@@ -87,3 +87,24 @@ test('whoever is here for the first time is told what Pinlight does and how to b
   await page.getByRole('button', { name: /pins$/ }).waitFor();
   expect(await page.getByText('into a card ready to prick').count()).toBe(0);
 });
+
+test('a refusal is in sight, and goes with its field when one goes elsewhere', async () => {
+  const { page, complaints } = await bench.visit({ viewport: { width: 820, height: 1180 } });
+  await openFile(page, 'examples/rosehip-edging.jpg');
+  await page.getByRole('button', { name: 'Measure a distance' }).click();
+  await page.getByLabel('Distance between them').fill('two');
+  const refusal = page.locator('.field[data-invalid] .react-aria-FieldError');
+  await expect
+    .poll(() =>
+      refusal.evaluate((words) => {
+        const { bottom } = words.getBoundingClientRect();
+        return bottom <= words.closest('.panel')!.getBoundingClientRect().bottom + 1;
+      }),
+    )
+    .toBe(true);
+  await goTo(page, 'Look over');
+  await page.getByText('This pattern has no pins yet').waitFor();
+  await page.getByRole('button', { name: 'Find the pins at Paper' }).click();
+  await page.getByRole('heading', { level: 2, name: 'Paper' }).waitFor();
+  expect(complaints).toEqual([]);
+});

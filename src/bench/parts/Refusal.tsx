@@ -9,6 +9,8 @@ export function Refusal({ words }: { readonly words: string | null }) {
 function Seen({ words }: { readonly words: string }) {
   const place = useRef<HTMLSpanElement>(null);
   // biome-ignore lint/correctness/useExhaustiveDependencies: other words may be longer.
-  useEffect(() => place.current?.scrollIntoView({ block: 'nearest' }), [words]);
+  useEffect(() => {
+    place.current?.scrollIntoView({ block: 'nearest' });
+  }, [words]);
   return <span ref={place}>{words}</span>;
 }
