@@ -1,17 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
+import { violations } from '../support/bench/access.ts';
 import { goTo, openFile, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
-
-/** What axe-core finds against WCAG 2.2, levels A and AA, one line each. */
-async function violations(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
-    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-    .analyze();
-  return found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
-}
 
 for (const look of ['light', 'dark'] as const) {
   test(`nobody is shut out of the shelf and the stages, in the ${look} look`, async () => {

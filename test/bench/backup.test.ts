@@ -8,25 +8,22 @@ import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
 import { backupOf } from '../support/bench/backup-of.ts';
-import { openFile, useBench } from '../support/bench/index.ts';
+import { downloaded, giveFile, openFile, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
 /** Makes a backup as a person does, and gives back the file. */
 async function backUp(page: Page): Promise<Buffer> {
-  await page.evaluate(() => Object.assign(globalThis, { showSaveFilePicker: undefined }));
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Back up everything' }).click();
-  const file = await download;
-  expect(file.suggestedFilename()).toMatch(/^pinlight-backup-\d{4}-\d\d-\d\d\.zip$/);
+  const { name, bytes } = await downloaded(page, () =>
+    page.getByRole('button', { name: 'Back up everything' }).click(),
+  );
+  expect(name).toMatch(/^pinlight-backup-\d{4}-\d\d-\d\d\.zip$/);
   await page.getByText('are in the backup').waitFor();
-  return readFile(await file.path());
+  return bytes;
 }
 
 async function bringBack(page: Page, buffer: Buffer): Promise<void> {
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Bring back a backup' }).click();
-  await (await chosen).setFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer });
+  await giveFile(page, 'Bring back a backup', { name: 'backup.zip', mimeType: 'application/zip', buffer });
 }
 
 const toShelf = (page: Page) => page.getByRole('link', { name: 'Shelf' }).click();
@@ -135,9 +132,7 @@ test('damaged, foreign and newer files change nothing, and each is told in a sen
     await page.getByRole('button', { name: 'Understood' }).click();
   }
   expect(await held(page)).toEqual(before);
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
-  await (await chosen).setFiles({ name: 'backup.zip', mimeType: 'application/zip', buffer: file });
+  await giveFile(page, 'Open a file', { name: 'backup.zip', mimeType: 'application/zip', buffer: file });
   await page.getByText('This is a backup of a whole shelf').waitFor();
   expect(complaints).toEqual([]);
 });

@@ -3,8 +3,16 @@ import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { printerProfileSchema } from '#paper/calibrate/profile.ts';
 import { violations } from '../support/bench/access.ts';
-import { downloaded } from '../support/bench/downloads.ts';
-import { choose, everyTapCounts, goTo, openFile, useBench } from '../support/bench/index.ts';
+import {
+  choose,
+  downloaded,
+  everyTapCounts,
+  giveFile,
+  goTo,
+  jsonFile,
+  openFile,
+  useBench,
+} from '../support/bench/index.ts';
 import { pinlight, useCommand } from '../support/cli.ts';
 
 const bench = useBench();
@@ -88,14 +96,9 @@ test('a printer is measured, kept, proved, chosen when printing, saved, removed 
   await page.getByRole('button', { name: 'Remove Kitchen printer' }).click();
   await page.getByRole('button', { name: 'Yes, remove it' }).click();
   await page.getByText('None yet.').waitFor();
-  const give = async (file: string | { name: string; mimeType: string; buffer: Buffer }) => {
-    const chosen = page.waitForEvent('filechooser');
-    await page.getByRole('button', { name: 'Open the file of a printer' }).click();
-    await (await chosen).setFiles(file);
-  };
-  await give({ name: 'x.json', mimeType: 'application/json', buffer: Buffer.from('{}') });
+  await giveFile(page, 'Open the file of a printer', jsonFile('x.json', {}));
   await page.getByText('This is not the file of a measured printer').waitFor();
-  await give(at('kitchen.json'));
+  await giveFile(page, 'Open the file of a printer', at('kitchen.json'));
   await kept.getByText('not yet proved').waitFor();
   expect(complaints).toEqual([]);
   expect(strangers).toEqual([]);

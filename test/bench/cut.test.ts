@@ -3,8 +3,16 @@ import DxfParser from 'dxf-parser';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { violations } from '../support/bench/access.ts';
-import { downloaded } from '../support/bench/downloads.ts';
-import { choose, everyTapCounts, goTo, openFile, useBench } from '../support/bench/index.ts';
+import {
+  choose,
+  downloaded,
+  everyTapCounts,
+  giveFile,
+  goTo,
+  jsonFile,
+  openFile,
+  useBench,
+} from '../support/bench/index.ts';
 import { readPdf } from '../support/bench/pdf.ts';
 import { pinlight, useCommand } from '../support/cli.ts';
 
@@ -118,8 +126,8 @@ test('holes that run into each other are listed and lead to their place; a sheet
   const { page, complaints } = await visit();
   const near = [0, 0.45, 20, 40].map((x, k) => ({ id: `pin${k}`, x, y: 5 * k }));
   near[1]!.y = 0;
-  const buffer = Buffer.from(JSON.stringify({ pins: near }));
-  await openFile(page, { name: 'near.json', mimeType: 'application/json', buffer });
+  const file = jsonFile('near.json', { pins: near });
+  await openFile(page, file);
   await toFiles(page);
   await agree(page);
   await page.getByRole('button', { name: /^Engraving, targets/ }).click();
@@ -132,7 +140,7 @@ test('holes that run into each other are listed and lead to their place; a sheet
   const first = await save(page, /^Save the sheet to print first/);
   expect((await readPdf(first.bytes)).pages[0]!.width).toBeCloseTo(210, 3);
   const made = await save(page, /^Save near.*\.dxf/);
-  writeFileSync(at('near.json'), buffer);
+  writeFileSync(at('near.json'), file.buffer);
   const options = ['--print-then-cut', at('first.pdf'), '--paper', 'A4'];
   await pinlight(['cut', at('near.json'), '-o', at('near.dxf'), ...options]);
   expect(made.bytes.equals(readFileSync(at('near.dxf')))).toBe(true);
@@ -146,14 +154,9 @@ test('a preset of the shop is taken from its file, and a file that is none is re
   await toFiles(page);
   await agree(page);
   await page.getByRole('button', { name: /^What your machine/ }).click();
-  const give = async (file: string | { name: string; mimeType: string; buffer: Buffer }) => {
-    const chosen = page.waitForEvent('filechooser');
-    await page.getByRole('button', { name: 'Open a preset of your shop' }).click();
-    await (await chosen).setFiles(file);
-  };
-  await give({ name: 'pins.json', mimeType: 'application/json', buffer: Buffer.from('{"pins":[]}') });
+  await giveFile(page, 'Open a preset of your shop', jsonFile('pins.json', { pins: [] }));
   await page.getByText('This is not a preset for cutting').waitFor();
-  await give('examples/quayside-workshop.json');
+  await giveFile(page, 'Open a preset of your shop', 'examples/quayside-workshop.json');
   await page.getByText('Preset:').waitFor();
   await page.getByRole('button', { name: 'Make the DXF file' }).click();
   const made = await save(page, /^Save Rosehip edging-.*\.dxf/);
@@ -163,8 +166,7 @@ test('a preset of the shop is taken from its file, and a file that is none is re
 
 test('a pattern whose size nobody knows is not cut; by keyboard alone', async () => {
   const { page } = await visit();
-  const buffer = Buffer.from(JSON.stringify({ unit: 'px', pins: [{ x: 10, y: 10 }] }));
-  await openFile(page, { name: 'px.json', mimeType: 'application/json', buffer });
+  await openFile(page, jsonFile('px.json', { unit: 'px', pins: [{ x: 10, y: 10 }] }));
   await goTo(page, 'Make');
   await page.getByRole('radio', { name: /^sheets to print/ }).focus();
   await page.keyboard.press('ArrowDown');

@@ -5,8 +5,7 @@ import { roundPattern } from '#pattern/file/round.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { violations } from '../support/bench/access.ts';
 import { commanded, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
-import { savedPattern } from '../support/bench/saved-pattern.ts';
+import { fileAsked, giveFile, goTo, openFile, savedPattern, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
@@ -56,9 +55,8 @@ test('another pattern is joined below, so that the footside goes on', async () =
   const own = commanded('plain-strip', {});
   await fromRecipe(page, /^Plain strip/);
   await page.getByText('Arrange the whole pattern').click();
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Join another pattern to it' }).press('Enter');
-  await (await chosen).setFiles('examples/drafted/plain-strip.json');
+  const join = page.getByRole('button', { name: 'Join another pattern to it' });
+  await (await fileAsked(page, () => join.press('Enter'))).setFiles('examples/drafted/plain-strip.json');
   await page.getByRole('button', { name: 'Join it' }).click();
   await page.getByText('Joined plain-strip.json.').waitFor();
   const { pins } = await savedPattern(page);
@@ -77,16 +75,12 @@ test('a pattern without a recipe says so, and can still be arranged; a recipe fi
   expect(await violations(page)).toEqual([]);
 
   await page.getByRole('link', { name: 'From a recipe' }).click();
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a recipe file' }).click();
-  await (await chosen).setFiles('examples/rosehip-edging.json');
+  await giveFile(page, 'Open a recipe file', 'examples/rosehip-edging.json');
   await page
     .getByRole('alert')
     .getByText(/rosehip-edging.json: this pattern keeps no recipe/)
     .waitFor();
-  const again = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a recipe file' }).click();
-  await (await again).setFiles('examples/drafted/ropewalk.json');
+  await giveFile(page, 'Open a recipe file', 'examples/drafted/ropewalk.json');
   await page.getByText('Change a figure').waitFor();
   expect(pinPlaces(await savedPattern(page))).toEqual(pinPlaces(commanded('ropewalk', {})));
   expect(complaints).toEqual([]);

@@ -2,8 +2,7 @@ import { expect, test } from 'vitest';
 import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { commanded, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
-import { savedPattern } from '../support/bench/saved-pattern.ts';
+import { goTo, openFile, savedPattern, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 

@@ -7,8 +7,7 @@ import { boxOfPattern } from '#pattern/pins.ts';
 import { cameraOn, toScreen } from '../../src/bench/sheet/camera.ts';
 import { commanded, draftedAnew, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
 import { Fingers } from '../support/bench/fingers.ts';
-import { useBench } from '../support/bench/index.ts';
-import { savedPattern } from '../support/bench/saved-pattern.ts';
+import { savedPattern, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 

@@ -3,8 +3,7 @@ import { libraryRecipe } from '#jobs/draft/source.ts';
 import { writeRecipe } from '#pattern/recipe-file/file.ts';
 import { stepOf } from '../../src/bench/stages/draft/step-of.ts';
 import { commanded, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
-import { useBench } from '../support/bench/index.ts';
-import { savedPattern } from '../support/bench/saved-pattern.ts';
+import { giveFile, jsonFile, savedPattern, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
@@ -32,13 +31,7 @@ test('a recipe file that takes long to draft can be stopped', async () => {
   const { recipe } = libraryRecipe('plain-strip')!;
   if (recipe.kind !== 'strip') throw new Error('the plain strip is no strip');
   const text = writeRecipe({ recipe: { ...recipe, repeats: MANY }, about: { name: 'Long' } });
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a recipe file' }).click();
-  await (await chosen).setFiles({
-    name: 'long.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(text),
-  });
+  await giveFile(page, 'Open a recipe file', jsonFile('long.json', text));
   await page.getByRole('button', { name: 'Stop' }).click();
   await page.getByRole('button', { name: 'Stop' }).waitFor({ state: 'detached' });
   expect(await page.getByRole('alert').count()).toBe(0);

@@ -1,7 +1,6 @@
 import { expect, test } from 'vitest';
 import { commanded, draftedAnew, fromRecipe, pinPlaces } from '../support/bench/draft.ts';
-import { useBench } from '../support/bench/index.ts';
-import { savedPattern } from '../support/bench/saved-pattern.ts';
+import { savedPattern, useBench } from '../support/bench/index.ts';
 import { sheetAtRest } from '../support/bench/sheet.ts';
 
 const bench = useBench();

@@ -8,7 +8,7 @@ import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
 import { backupOf } from '../support/bench/backup-of.ts';
-import { goTo, useBench } from '../support/bench/index.ts';
+import { downloaded, giveFile, goTo, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
@@ -60,10 +60,8 @@ async function guarded() {
 }
 
 async function choose(page: Page, button: string, name: string, bytes: Uint8Array): Promise<void> {
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: button }).click();
   const mimeType = 'application/octet-stream';
-  await (await chosen).setFiles({ name, mimeType, buffer: Buffer.from(bytes) });
+  await giveFile(page, button, { name, mimeType, buffer: Buffer.from(bytes) });
 }
 
 /** How far the page is wider than its window: nothing, where the layout holds. */
@@ -100,10 +98,8 @@ test('hostile names on the shelf, the bench, in versions and backups are shown a
   await goTo(page, 'Pins');
   await page.getByRole('button', { name: 'Earlier versions' }).click();
   await page.getByRole('button', { name: /^Go back to/ }).waitFor();
-  await page.evaluate(() => Object.assign(globalThis, { showSaveFilePicker: undefined }));
-  const download = page.waitForEvent('download');
-  await page.getByRole('button', { name: 'Save as a file' }).click();
-  expect((await download).suggestedFilename()).toMatch(/^[\p{L}\p{N} ._-]{1,80}\.pinlight$/u);
+  const saved = await downloaded(page, () => page.getByRole('button', { name: 'Save as a file' }).click());
+  expect(saved.name).toMatch(/^[\p{L}\p{N} ._-]{1,80}\.pinlight$/u);
   await harmless();
   expect(complaints).toEqual([]);
 }, 120_000);

@@ -14,8 +14,16 @@ import { faultsInWords, lightNoteInWords, lightTroubleInWords, summaryInWords } 
 import type { Pattern } from '#pattern/pattern.ts';
 import { typeface } from '../paper/support/fonts.ts';
 import { violations } from '../support/bench/access.ts';
-import { downloaded } from '../support/bench/downloads.ts';
-import { choose, goTo, openFile, useBench } from '../support/bench/index.ts';
+import {
+  choose,
+  downloaded,
+  fileAsked,
+  giveFile,
+  goTo,
+  jsonFile,
+  openFile,
+  useBench,
+} from '../support/bench/index.ts';
 import { sheetAtRest } from '../support/bench/sheet.ts';
 import { photographCard } from '../support/card/index.ts';
 import { edging, tape } from '../support/patterns/index.ts';
@@ -24,12 +32,7 @@ const bench = useBench();
 const { pins } = edging({ repeats: 1 }).pattern;
 const view = { width: 1200, height: 900, scene: 'window', turn: 30, tilt: 5 } as const;
 
-const fileOf = (value: object, name = 'Try.json') => ({
-  name,
-  mimeType: 'application/json',
-  buffer: Buffer.from(JSON.stringify(value)),
-});
-const cardFile = fileOf({ unit: 'mm', about: { name: 'Try' }, pins });
+const cardFile = jsonFile('Try.json', { unit: 'mm', about: { name: 'Try' }, pins });
 
 /** As a browser and the job each get it: PNG loses nothing. */
 async function photoFile({ width, height, grey }: GreyPicture) {
@@ -55,16 +58,10 @@ function judged(cardThickness: number | null = null): Judgement {
   return checked.value;
 }
 
-async function take(page: Page, file: Awaited<ReturnType<typeof photoFile>>, button: string): Promise<void> {
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: button }).click();
-  await (await chosen).setFiles(file);
-}
-
 async function checked(page: Page): Promise<void> {
   await openFile(page, cardFile);
   await goTo(page, 'Light');
-  await take(page, photo, 'Choose a photo');
+  await giveFile(page, 'Choose a photo', photo);
   await page.getByText(/^Held to the light/).waitFor();
 }
 
@@ -122,7 +119,7 @@ test('the photo lies so on the sheet that every sound hole shines at its pin', a
     { ...view, scene: 'lightbox', mirrored: true, faults: { missing: 0, offCentre: 0, oval: 0, extra: 0 } },
     seededRandom(3),
   ).picture;
-  await take(page, await photoFile(whole), 'Choose a photo');
+  await giveFile(page, 'Choose a photo', await photoFile(whole));
   await page.getByText(/every hole is there and in its place/).waitFor();
   await sheetAtRest(page);
   const shines = await page.evaluate(
@@ -186,19 +183,19 @@ test('a photo that says nothing is told in words, and another is tried', async (
   const { page, complaints } = await bench.visit();
   await openFile(page, cardFile);
   await goTo(page, 'Light');
-  await take(page, { ...photo, buffer: Buffer.from('no picture') }, 'Choose a photo');
+  await giveFile(page, 'Choose a photo', { ...photo, buffer: Buffer.from('no picture') });
   await page.getByText('This is no picture that can be read.').waitFor();
-  await take(page, { ...photo, buffer: photo.buffer.subarray(0, 3000) }, 'Choose a photo');
+  await giveFile(page, 'Choose a photo', { ...photo, buffer: photo.buffer.subarray(0, 3000) });
   await page.getByText('The PNG picture is damaged or breaks off.').waitFor();
   const black = { width: 400, height: 300, grey: new Uint8Array(120_000) };
-  await take(page, await photoFile(black), 'Choose a photo');
+  await giveFile(page, 'Choose a photo', await photoFile(black));
   await page.getByText('No holes were seen in this photo.').waitFor();
   const other = photographCard(tape().pattern.pins, view, seededRandom(2)).picture;
-  await take(page, await photoFile(other), 'Choose a photo');
+  await giveFile(page, 'Choose a photo', await photoFile(other));
   const refused = checkCard(pattern, other, null, () => {});
   if (refused.ok) throw new Error('another card is taken for this one');
   await page.getByText(lightTroubleInWords(refused.trouble, BENCH)).waitFor();
-  await take(page, photo, 'Choose a photo');
+  await giveFile(page, 'Choose a photo', photo);
   await page.getByText(/^Held to the light/).waitFor();
   await page.getByRole('button', { name: 'Try another photo' }).waitFor();
   expect(complaints).toEqual([]);
@@ -206,7 +203,7 @@ test('a photo that says nothing is told in words, and another is tried', async (
 
 test('a pattern of unknown size leads to the paper', async () => {
   const { page } = await bench.visit();
-  await openFile(page, fileOf({ unit: 'px', pins }));
+  await openFile(page, jsonFile('Try.json', { unit: 'px', pins }));
   await goTo(page, 'Light');
   await page.getByText('Measure a distance on its paper at the stage Paper.').waitFor();
   await page.getByRole('link', { name: 'To the stage Paper' }).click();
@@ -218,10 +215,8 @@ test('by keyboard alone: a photo is chosen, a fault shown and mended', async () 
   await openFile(page, cardFile);
   await page.getByRole('link', { name: 'Light', exact: true }).focus();
   await page.keyboard.press('Enter');
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Choose a photo' }).focus();
-  await page.keyboard.press('Enter');
-  await (await chosen).setFiles(photo);
+  const choose = page.getByRole('button', { name: 'Choose a photo' });
+  await (await fileAsked(page, () => choose.press('Enter'))).setFiles(photo);
   const first = page.locator('.faults > li').first();
   await first.getByRole('button').first().focus();
   await page.keyboard.press('Enter');
@@ -237,7 +232,7 @@ test.each(['light', 'dark'] as const)('nobody is shut out, in the %s look', asyn
   await goTo(page, 'Light');
   await page.getByRole('button', { name: 'Choose a photo' }).waitFor();
   expect(await violations(page)).toEqual([]);
-  await take(page, photo, 'Choose a photo');
+  await giveFile(page, 'Choose a photo', photo);
   await page.getByText(/^Held to the light/).waitFor();
   await page
     .getByRole('button', { name: /^Mended/ })

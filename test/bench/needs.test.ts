@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { hex } from 'wcag-contrast';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
+import { giveFile, goTo, jsonFile, openFile, useBench } from '../support/bench/index.ts';
 import { onEveryScreen } from '../support/bench/screens.ts';
 import { fileOfPins, placesOf, sheetAtRest } from '../support/bench/sheet.ts';
 
@@ -147,13 +147,7 @@ async function twice(page: Page, button: ReturnType<Page['getByRole']>): Promise
 test('a message stays until it is dismissed, however long that takes', async () => {
   const { page } = await bench.visit();
   await page.clock.install();
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
-  await (await chosen).setFiles({
-    name: 'torn.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from('{"pins":'),
-  });
+  await giveFile(page, 'Open a file', jsonFile('torn.json', '{"pins":'));
   await page.getByRole('alert').waitFor();
   await page.clock.fastForward('08:00:00');
   expect(await page.getByRole('alert').isVisible()).toBe(true);

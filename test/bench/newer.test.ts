@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serveBench } from '../../scripts/serve-bench.mjs';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
+import { goTo, jsonFile, openFile, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 const folder = mkdtempSync(join(tmpdir(), 'pinlight-newer-'));
@@ -40,11 +40,7 @@ test('a newer Pinlight waits for the person, takes over in one reload once all i
   const page = await context.newPage();
   await page.goto(server.address);
   await page.evaluate(() => navigator.serviceWorker.ready.then(() => null));
-  await openFile(page, {
-    name: 'two.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from('{"pins":[{"x":0,"y":0},{"x":10,"y":0}]}'),
-  });
+  await openFile(page, jsonFile('two.json', '{"pins":[{"x":0,"y":0},{"x":10,"y":0}]}'));
   await goTo(page, 'Pins');
   const other = await context.newPage();
   await other.goto(server.address);

@@ -1,42 +1,17 @@
 import { readFileSync } from 'node:fs';
-import AxeBuilder from '@axe-core/playwright';
-import type { Page } from 'playwright-core';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { silent } from '#base/progress.ts';
 import { readPicture } from '#cli/picture/read.ts';
 import { tracePicture } from '#jobs/trace/trace.ts';
-import { openPattern } from '#pattern/container/open.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { downloaded } from '../support/bench/downloads.ts';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
+import { violations } from '../support/bench/access.ts';
+import type { NamedFile } from '../support/bench/files.ts';
+import { fileAsked, giveFile, goTo, openFile, savedPattern, useBench } from '../support/bench/index.ts';
+import { beginFromPaper } from '../support/bench/pages.ts';
 
 const bench = useBench();
 const EXAMPLE = 'examples/rosehip-edging.jpg';
-
-interface Named {
-  readonly name: string;
-  readonly mimeType: string;
-  readonly buffer: Buffer;
-}
-
-/** Begins a pattern from a picture, as a person chooses it, and waits for the stage. */
-async function fromPaper(page: Page, file: string | Named): Promise<void> {
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'From paper' }).click();
-  await (await chosen).setFiles(file);
-  await page.getByRole('heading', { level: 2, name: 'Paper' }).waitFor();
-}
-
-/** The open pattern, as it is in the file that is saved. */
-async function saved(page: Page): Promise<Pattern> {
-  const { bytes } = await downloaded(page, () =>
-    page.getByRole('button', { name: 'Save as a file' }).click(),
-  );
-  const opened = openPattern(bytes);
-  if (!opened.ok) throw new Error(JSON.stringify(opened.trouble));
-  return opened.value.pattern;
-}
 
 /** What the command finds on the same picture. */
 async function byCommand(file: Uint8Array): Promise<Pattern> {
@@ -48,7 +23,7 @@ async function byCommand(file: Uint8Array): Promise<Pattern> {
 }
 
 /** A small page with rows of dots, which is traced in no time, and says nothing of its scale. */
-async function smallPage(format: 'jpeg' | 'tiff' = 'jpeg'): Promise<Named> {
+async function smallPage(format: 'jpeg' | 'tiff' = 'jpeg'): Promise<NamedFile> {
   const dots = Array.from({ length: 63 }, (_, n) => {
     const [x, y] = [80 + 60 * (n % 9), 80 + 60 * Math.floor(n / 9)];
     return `<circle cx="${x}" cy="${y}" r="6"/>`;
@@ -62,21 +37,16 @@ async function smallPage(format: 'jpeg' | 'tiff' = 'jpeg'): Promise<Named> {
   return { name: `nine_by-seven.${format}`, mimeType: `image/${format}`, buffer };
 }
 
-const violations = async (page: Page) =>
-  (await new AxeBuilder({ page }).analyze()).violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html }) => `${id}: ${html}`),
-  );
-
 test('from a scan to its pins: the same as the command finds, in one step, which is undone', async () => {
   const { page, complaints, strangers } = await bench.visit();
-  await fromPaper(page, EXAMPLE);
+  await beginFromPaper(page, EXAMPLE);
   await page.getByText('The size is taken from the file: 300 dots an inch.').waitFor();
   await page.getByText('The sheet is 148 mm by 210 mm (5.83 in by 8.27 in).').waitFor();
   await page.getByRole('button', { name: 'Find the pins' }).click();
   await page.getByText('556 pins found.').waitFor();
   await page.getByText('3 pins in doubt: the stage Pins goes through them one by one.').waitFor();
 
-  const [here, there] = [await saved(page), await byCommand(new Uint8Array(readFileSync(EXAMPLE)))];
+  const [here, there] = [await savedPattern(page), await byCommand(new Uint8Array(readFileSync(EXAMPLE)))];
   // Two dots in a row may come in either order, by a hair: each pin is held against the nearest of the other door's.
   expect(here.pins.length).toBe(there.pins.length);
   const away = here.pins.map((pin) =>
@@ -90,7 +60,7 @@ test('from a scan to its pins: the same as the command finds, in one step, which
   expect(here.paper!.sha256).toBe(there.paper!.sha256);
 
   await page.getByRole('button', { name: 'Undo' }).click();
-  expect((await saved(page)).pins).toEqual([]);
+  expect((await savedPattern(page)).pins).toEqual([]);
   await page.getByRole('button', { name: 'Redo' }).click();
   await goTo(page, 'Pins');
   await page.getByText('556 pins.').waitFor();
@@ -109,7 +79,7 @@ test('the page does next to nothing itself while a picture is read and its pins 
   };
   const large = await sharp(EXAMPLE).resize(3496, 4960).withMetadata({ density: 600 }).jpeg().toBuffer();
   const before = await worked();
-  await fromPaper(page, { name: 'large.jpg', mimeType: 'image/jpeg', buffer: large });
+  await beginFromPaper(page, { name: 'large.jpg', mimeType: 'image/jpeg', buffer: large });
   await page.getByRole('button', { name: 'Find the pins' }).click();
   await page.getByText(/^\d+ pins found/).waitFor();
   expect((await worked()) - before).toBeLessThan(1);
@@ -117,7 +87,7 @@ test('the page does next to nothing itself while a picture is read and its pins 
 
 test('finding them anew asks first, and stopping leaves all as it was', async () => {
   const { page, complaints } = await bench.visit();
-  await fromPaper(page, EXAMPLE);
+  await beginFromPaper(page, EXAMPLE);
   await page.getByRole('button', { name: 'Find the pins' }).click();
   await page.getByText('Reading the picture …').waitFor();
   await page.getByRole('button', { name: 'Stop' }).click();
@@ -131,17 +101,17 @@ test('finding them anew asks first, and stopping leaves all as it was', async ()
   await page.getByRole('button', { name: 'Find them anew' }).click();
   await page.getByText('Looking for the pins …').waitFor();
   await page.getByRole('button', { name: 'Stop' }).click();
-  expect((await saved(page)).pins.length).toBe(556);
+  expect((await savedPattern(page)).pins.length).toBe(556);
   expect(complaints).toEqual([]);
 });
 
 test('two places and a ruler tell the size of a picture that states none, before its pins are found and after', async () => {
   const { page, complaints } = await bench.visit();
-  await fromPaper(page, await smallPage());
+  await beginFromPaper(page, await smallPage());
   await page.getByText(/Nobody knows how large the pattern is/).waitFor();
   await page.getByRole('button', { name: 'Find the pins' }).click();
   await page.getByText(/^63 pins found/).waitFor();
-  const before = await saved(page);
+  const before = await savedPattern(page);
   expect([before.unit, before.sheet]).toEqual(['px', { width: 640, height: 520 }]);
 
   await page.getByRole('button', { name: 'Measure a distance' }).click();
@@ -165,7 +135,7 @@ test('two places and a ruler tell the size of a picture that states none, before
   await page.getByText('The sheet is 64 mm by 52 mm (2.52 in by 2.05 in).').waitFor();
   await page.getByRole('button', { name: 'Take this size' }).click();
 
-  const after = await saved(page);
+  const after = await savedPattern(page);
   expect([after.unit, after.scale]).toEqual(['mm', { from: 'span', dpi: 254, length: 48 }]);
   expect(after.sheet).toEqual({ width: 64, height: 52 });
   for (const [n, { x, y }] of before.pins.entries()) {
@@ -174,13 +144,13 @@ test('two places and a ruler tell the size of a picture that states none, before
   }
   await page.getByRole('button', { name: 'Undo' }).click();
   await page.getByRole('button', { name: 'Measure a distance' }).waitFor();
-  expect((await saved(page)).pins).toEqual(before.pins);
+  expect((await savedPattern(page)).pins).toEqual(before.pins);
   expect(complaints).toEqual([]);
 });
 
 test('places are set, dragged and moved by touch, mouse and keys', async () => {
   const { page } = await bench.visit();
-  await fromPaper(page, await smallPage());
+  await beginFromPaper(page, await smallPage());
   await page.getByRole('button', { name: 'Measure a distance' }).click();
   const sheet = page.locator('canvas.sheet');
   await sheet.focus();
@@ -215,13 +185,11 @@ test('a picture comes by "Open a file" and by dropping it, with a note where onl
   })
     .tiff({ compression: 'lzw', xres: 300 / 25.4, yres: 300 / 25.4 })
     .toBuffer();
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
-  await (await chosen).setFiles({ name: 'Three pages.tif', mimeType: 'image/tiff', buffer: pages });
+  await giveFile(page, 'Open a file', { name: 'Three pages.tif', mimeType: 'image/tiff', buffer: pages });
   await page.getByText('The file holds 3 pages or frames; only the first is read.').waitFor();
   await page.getByRole('button', { name: 'Open Three pages' }).click();
   await page.getByText('The size is taken from the file: 300 dots an inch.').waitFor();
-  expect(await saved(page)).toMatchObject({ unit: 'mm', pins: [], paper: { width: 60, height: 30 } });
+  expect(await savedPattern(page)).toMatchObject({ unit: 'mm', pins: [], paper: { width: 60, height: 30 } });
 
   await page.getByRole('link', { name: 'Shelf' }).click();
   const { name, mimeType, buffer } = await smallPage();
@@ -243,9 +211,9 @@ test('a picture comes by "Open a file" and by dropping it, with a note where onl
 test('a device with a camera offers to photograph the paper too', async () => {
   const { page, complaints } = await bench.visit({ hasTouch: true, isMobile: true });
   await page.getByRole('button', { name: 'From paper' }).tap();
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Photograph the paper' }).tap();
-  const chooser = await chosen;
+  const chooser = await fileAsked(page, () =>
+    page.getByRole('button', { name: 'Photograph the paper' }).tap(),
+  );
   const input = chooser.element();
   expect([await input.getAttribute('capture'), await input.getAttribute('accept')]).toEqual([
     'environment',
@@ -255,21 +223,18 @@ test('a device with a camera offers to photograph the paper too', async () => {
   await page.getByRole('heading', { level: 2, name: 'Paper' }).waitFor();
   await page.getByRole('link', { name: 'Shelf' }).tap();
   await page.getByRole('button', { name: 'From paper' }).tap();
-  const other = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Choose a picture' }).tap();
-  expect(await (await other).element().getAttribute('capture')).toBeNull();
+  const other = await fileAsked(page, () => page.getByRole('button', { name: 'Choose a picture' }).tap());
+  expect(await other.element().getAttribute('capture')).toBeNull();
   expect(complaints).toEqual([]);
 });
 
 test('what is no picture, or a broken one, is told in words', async () => {
   const { page, complaints } = await bench.visit();
-  const refused = async (file: Named, words: RegExp) => {
-    const chosen = page.waitForEvent('filechooser');
-    await page.getByRole('button', { name: 'From paper' }).click();
-    await (await chosen).setFiles(file);
+  const refused = async (file: NamedFile, words: RegExp) => {
+    await giveFile(page, 'From paper', file);
     await page.getByRole('alert').getByText(words).waitFor();
   };
-  const named = (name: string, text: string | Buffer): Named => ({
+  const named = (name: string, text: string | Buffer): NamedFile => ({
     ...{ name, mimeType: 'image/jpeg', buffer: Buffer.from(text) },
   });
   await refused(named('scan.jpg', '%PDF-1.7 …'), /This is a PDF, not a picture/);
@@ -292,7 +257,7 @@ for (const look of ['light', 'dark'] as const) {
     const { page } = await bench.visit({ colorScheme: look });
     await page.getByRole('button', { name: 'From paper' }).waitFor();
     expect(await violations(page)).toEqual([]);
-    await fromPaper(page, await smallPage('tiff'));
+    await beginFromPaper(page, await smallPage('tiff'));
     await page.getByText(/Nobody knows how large the pattern is/).waitFor();
     await page.getByRole('button', { name: 'Measure a distance' }).click();
     await page.getByRole('button', { name: 'Set the places exactly' }).click();

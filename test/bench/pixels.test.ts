@@ -1,17 +1,16 @@
 import { expect, test } from 'vitest';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
+import { goTo, jsonFile, openFile, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
 test('where the scale is not known, places are shown and taken in pixels', async () => {
   const { page, complaints } = await bench.visit();
-  await openFile(page, {
-    name: 'pixels.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from(
-      '{"unit":"px","pins":[{"x":120.5,"y":40,"diameter":9},{"x":300,"y":200},{"x":50,"y":90}]}',
-    ),
-  });
+  const pins = [
+    { x: 120.5, y: 40, diameter: 9 },
+    { x: 300, y: 200 },
+    { x: 50, y: 90 },
+  ];
+  await openFile(page, jsonFile('pixels.json', { unit: 'px', pins }));
   await goTo(page, 'Pins');
   await page.getByRole('button', { name: 'Show the pins as a table' }).click();
   const row = page.getByRole('row').nth(1);

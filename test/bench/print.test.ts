@@ -6,8 +6,15 @@ import { sheetToTry } from '#jobs/calibrate/calibrate.ts';
 import { sheetsToPdf } from '#jobs/print/pdf.ts';
 import { typeface } from '../paper/support/fonts.ts';
 import { violations } from '../support/bench/access.ts';
-import { downloaded } from '../support/bench/downloads.ts';
-import { choose, everyTapCounts, goTo, openFile, useBench } from '../support/bench/index.ts';
+import {
+  choose,
+  downloaded,
+  everyTapCounts,
+  goTo,
+  jsonFile,
+  openFile,
+  useBench,
+} from '../support/bench/index.ts';
 import { readPdf } from '../support/bench/pdf.ts';
 import { pinlight, useCommand } from '../support/cli.ts';
 
@@ -89,8 +96,7 @@ test('a large pattern is shown on its sheets, blank ones are told, and some can 
   const { page, complaints } = await bench.visit();
   await everyTapCounts(page);
   const corners = [0, 500].flatMap((x) => [0, 700].map((y) => ({ x, y })));
-  const buffer = Buffer.from(JSON.stringify({ pins: corners }));
-  await openFile(page, { name: 'large.json', mimeType: 'application/json', buffer });
+  await openFile(page, jsonFile('large.json', { pins: corners }));
   await toMake(page, 'A4');
   await page.getByText(/^The pattern takes \d+ sheets of A4/).waitFor();
   await page.getByText(/^Blank, skip: /).waitFor();
@@ -143,8 +149,7 @@ test('the paper is asked once; the ruler tells what was wrong; all by keyboard a
 
 test('a pattern whose size nobody knows is refused, with the way to the stage Paper', async () => {
   const { page } = await bench.visit();
-  const buffer = Buffer.from(JSON.stringify({ unit: 'px', pins: [{ x: 10, y: 10 }] }));
-  await openFile(page, { name: 'px.json', mimeType: 'application/json', buffer });
+  await openFile(page, jsonFile('px.json', { unit: 'px', pins: [{ x: 10, y: 10 }] }));
   await goTo(page, 'Make');
   await choose(page, 'A4');
   await page.getByText('cannot be printed true to scale').waitFor();

@@ -1,14 +1,10 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
+import { downloaded, giveFile, goTo, jsonFile, openFile, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
-const pattern = {
-  name: 'two.json',
-  mimeType: 'application/json',
-  buffer: Buffer.from('{"pins":[{"x":0,"y":0},{"x":10,"y":0}]}'),
-};
+const pattern = jsonFile('two.json', '{"pins":[{"x":0,"y":0},{"x":10,"y":0}]}');
 
 /** Opens the pattern at the stage Pins, ready for pins to be added. */
 async function begin(page: Page): Promise<void> {
@@ -53,10 +49,10 @@ test('no room left: said at once and lastingly, with a way to save a file, and n
   await addPinAt(page, 0.3);
   await page.getByText('NOT saved', { exact: true }).waitFor();
   await page.getByText('no room left').waitFor();
-  const download = page.waitForEvent('download');
-  await page.evaluate(() => Object.assign(globalThis, { showSaveFilePicker: undefined }));
-  await page.getByRole('button', { name: 'Save as a file' }).first().click();
-  expect((await download).suggestedFilename()).toMatch(/\.pinlight$/);
+  const saved = await downloaded(page, () =>
+    page.getByRole('button', { name: 'Save as a file' }).first().click(),
+  );
+  expect(saved.name).toMatch(/\.pinlight$/);
   await page.evaluate(() => (globalThis as unknown as { makeRoom: () => void }).makeRoom());
   await addPinAt(page, 0.6);
   await page.getByText('saved in this browser').waitFor();
@@ -134,10 +130,8 @@ test('a damaged pattern is said to be so and left as it is, and its earlier vers
 
 test('a file of a newer Pinlight is refused kindly, and nothing comes on the shelf', async () => {
   const { page } = await bench.visit();
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
-  const buffer = Buffer.from('{"format":"pinlight-pattern","version":99,"pins":[]}');
-  await (await chosen).setFiles({ name: 'newer.json', mimeType: 'application/json', buffer });
+  const newer = { format: 'pinlight-pattern', version: 99, pins: [] };
+  await giveFile(page, 'Open a file', jsonFile('newer.json', newer));
   await page.getByText('get a newer Pinlight to open it').waitFor();
   expect(await page.getByRole('listitem').count()).toBe(0);
 });

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { distance } from '#base/geometry/point.ts';
@@ -13,7 +12,9 @@ import type { Pattern } from '#pattern/pattern.ts';
 import { boxOfPattern } from '#pattern/pins.ts';
 import type { Structure } from '#pattern/structure.ts';
 import { cameraOn, toScreen } from '../../src/bench/sheet/camera.ts';
-import { goTo, openFile, savedPattern, useBench } from '../support/bench/index.ts';
+import { violations } from '../support/bench/access.ts';
+import { goTo, jsonFile, openFile, savedPattern, useBench } from '../support/bench/index.ts';
+import { sheetAtRest } from '../support/bench/sheet.ts';
 import { edging, jitter, omit } from '../support/patterns/index.ts';
 
 const bench = useBench();
@@ -34,11 +35,7 @@ function reread(pattern: Pattern): Pattern {
   return read.value;
 }
 
-const file = (pattern: Pattern) => ({
-  name: 'strayed.json',
-  mimeType: 'application/json',
-  buffer: Buffer.from(writePattern(pattern)),
-});
+const file = (pattern: Pattern) => jsonFile('strayed.json', writePattern(pattern));
 
 /** What the command makes of it. */
 function byCommand(pattern: Pattern, known = {}, choice = {}) {
@@ -139,7 +136,7 @@ test('the slider shows the pins where they were, on their way, and where they wo
   await openAtStraighten(page, strayed);
   const sheet = page.locator('canvas.sheet');
   const seen = async () => {
-    await page.waitForTimeout(300);
+    await sheetAtRest(page);
     return (await sheet.screenshot()).toString('base64');
   };
   // Close enough that the moves are seen.
@@ -178,11 +175,6 @@ for (const look of ['light', 'dark'] as const) {
     await page.getByText('How it is shown').click();
     await page.getByText('What copying did to it').click();
     await page.getByRole('button', { name: 'Go through them' }).first().click();
-    const found = await new AxeBuilder({ page })
-      .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'])
-      .analyze();
-    expect(found.violations.flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`))).toEqual(
-      [],
-    );
+    expect(await violations(page)).toEqual([]);
   });
 }

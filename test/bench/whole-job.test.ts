@@ -1,8 +1,7 @@
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { downloaded } from '../support/bench/downloads.ts';
 import type { Hands } from '../support/bench/hands.ts';
-import { savedPattern, useBench, type Visit } from '../support/bench/index.ts';
+import { downloaded, savedPattern, useBench, type Visit } from '../support/bench/index.ts';
 import { keyboardHands } from '../support/bench/keyboard.ts';
 import { touchHands } from '../support/bench/touch.ts';
 

@@ -2,8 +2,7 @@ import type { Point } from '#base/geometry/point.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { boxOfPattern, patternFromPins } from '#pattern/pins.ts';
 import { type Camera, cameraOn, toScreen } from '../../../src/bench/sheet/camera.ts';
-import { goTo, openFile, type Visit } from './index.ts';
-import { savedPattern } from './saved-pattern.ts';
+import { goTo, jsonFile, openFile, savedPattern, type Visit } from './index.ts';
 
 /** Pins p1 to p4 at the corners of an upright rectangle of 16 by 40 mm, p5 in its middle. */
 export const five = patternFromPins([
@@ -15,11 +14,7 @@ export const five = patternFromPins([
 ]);
 export const [p1, p2, p3, p4, p5] = five.pins as unknown as [Point, Point, Point, Point, Point];
 
-const asFile = (pattern: Pattern) => ({
-  name: 'five.json',
-  mimeType: 'application/json',
-  buffer: Buffer.from(JSON.stringify({ pins: pattern.pins, marks: pattern.marks, areas: pattern.areas })),
-});
+const asFile = ({ pins, marks, areas }: Pattern) => jsonFile('five.json', { pins, marks, areas });
 
 /** Opens the pattern at the stage Mark, with ways to touch it where one means to. */
 export async function atMark(visit: Visit, pattern = five) {

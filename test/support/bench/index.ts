@@ -3,9 +3,9 @@ import { afterAll, beforeAll } from 'vitest';
 import { launchChromium } from './browser.ts';
 import { startBench } from './serve.ts';
 
+export { downloaded } from './downloads.ts';
+export { fileAsked, giveFile, jsonFile, savedPattern } from './files.ts';
 export { choose, everyTapCounts, goTo, openFile } from './pages.ts';
-
-export { savedPattern } from './saved-pattern.ts';
 
 /** The bench in a browser, for one file of tests. */
 export interface BenchInBrowser {

@@ -4,7 +4,9 @@ import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { type Random, seededRandom } from '#base/random.ts';
 import { EditedPattern } from './edited-pattern.ts';
+import { jsonFile } from './files.ts';
 import { type KillableBrowser, startKillable } from './killed-browser.ts';
+import { openFile } from './pages.ts';
 
 /** What came of killing a browser again and again while somebody worked in it. */
 export interface KillReport {
@@ -57,14 +59,7 @@ export async function killAndReopen(address: string, kills: number, seed: number
 
 async function begin(page: Page, address: string): Promise<string> {
   await page.goto(address);
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
-  await (await chosen).setFiles({
-    name: 'kills.json',
-    mimeType: 'application/json',
-    buffer: Buffer.from('{"pins":[{"x":0,"y":0},{"x":80,"y":0},{"x":40,"y":50}]}'),
-  });
-  await page.locator('canvas.sheet').waitFor();
+  await openFile(page, jsonFile('kills.json', '{"pins":[{"x":0,"y":0},{"x":80,"y":0},{"x":40,"y":50}]}'));
   return page.url().replace(/\/[^/]*$/, '/pins');
 }
 

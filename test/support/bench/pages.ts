@@ -1,21 +1,15 @@
 import type { Page } from 'playwright-core';
+import { type GivenFile, giveFile } from './files.ts';
 
 /** Opens a file from the shelf, as a person chooses it, and waits for the sheet. */
-export async function openFile(
-  page: Page,
-  file: string | { name: string; mimeType: string; buffer: Buffer },
-): Promise<void> {
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'Open a file' }).click();
-  await (await chosen).setFiles(file);
+export async function openFile(page: Page, file: GivenFile): Promise<void> {
+  await giveFile(page, 'Open a file', file);
   await page.locator('canvas.sheet').waitFor();
 }
 
 /** Begins a pattern from a picture, as a person chooses it, and waits for the stage. */
-export async function beginFromPaper(page: Page, file: string): Promise<void> {
-  const chosen = page.waitForEvent('filechooser');
-  await page.getByRole('button', { name: 'From paper' }).click();
-  await (await chosen).setFiles(file);
+export async function beginFromPaper(page: Page, file: GivenFile): Promise<void> {
+  await giveFile(page, 'From paper', file);
   await page.getByRole('heading', { level: 2, name: 'Paper' }).waitFor();
 }
 

@@ -2,14 +2,11 @@ import type { Page } from 'playwright-core';
 import type { Point } from '#base/geometry/point.ts';
 import { boxOfPattern, patternFromPins } from '#pattern/pins.ts';
 import { cameraOn, toScreen } from '../../../src/bench/sheet/camera.ts';
+import { jsonFile } from './files.ts';
 import type { At } from './fingers.ts';
 
 /** A pattern of a few pins, as a file to be opened. */
-export const fileOfPins = (pins: readonly Point[]) => ({
-  name: 'pins.json',
-  mimeType: 'application/json',
-  buffer: Buffer.from(JSON.stringify({ pins })),
-});
+export const fileOfPins = (pins: readonly Point[]) => jsonFile('pins.json', { pins });
 
 /** Where pins lie on the page while the whole sheet is shown. */
 export async function placesOf(page: Page, pins: readonly Point[]): Promise<At[]> {
