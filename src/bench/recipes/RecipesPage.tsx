@@ -1,10 +1,11 @@
 import { useEffect, useState } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import type { LibraryEntry } from '#craft/draft/library/entry.ts';
 import { library } from '#craft/draft/library/index.ts';
 import type { DraftJob } from '#jobs/draft/draft.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
 import type { Pattern } from '#pattern/pattern.ts';
+import { FileButton } from '../parts/FileButton.tsx';
 import { Message } from '../parts/Message.tsx';
 import { useLate } from '../parts/use-late.ts';
 import { Working } from '../parts/Working.tsx';
@@ -88,9 +89,7 @@ export default function RecipesPage({ open }: { readonly open: (id: string) => v
           Shelf
         </a>
         <h1 className="fill">From a recipe</h1>
-        <FileTrigger onSelect={(files) => files?.[0] && void openFile(files[0])}>
-          <Button className="button">Open a recipe file</Button>
-        </FileTrigger>
+        <FileButton words="Open a recipe file" take={(file) => void openFile(file)} />
       </div>
       <p>
         A recipe says how a pattern is made: how far apart the pins stand, how many repeats there are. Choose

@@ -1,4 +1,5 @@
 import type { ScreenPoint, ViewSize } from './camera.ts';
+import { addCross } from './cross.ts';
 
 /** The largest that has room is taken. */
 const RADII = [64, 52, 40, 30] as const;
@@ -68,17 +69,8 @@ export function drawLoupe(
   context.beginPath();
   context.arc(left, top, radius, 0, 2 * Math.PI);
   context.stroke();
-  // The cross leaves the very middle free, which is what one looks at.
   context.lineWidth = 2;
   context.beginPath();
-  for (const [x, y] of [
-    [1, 0],
-    [-1, 0],
-    [0, 1],
-    [0, -1],
-  ] as const) {
-    context.moveTo(left + 7 * x, top + 7 * y);
-    context.lineTo(left + 18 * x, top + 18 * y);
-  }
+  addCross(context, place, 7, 18);
   context.stroke();
 }

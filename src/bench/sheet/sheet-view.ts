@@ -4,6 +4,7 @@ import { films } from '#paper/ink/tints.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { BaseLayer } from './base-layer.ts';
 import { type Camera, cameraOn, panBy, type ScreenPoint, toPattern, toScreen, zoomAt } from './camera.ts';
+import { addCross } from './cross.ts';
 import { type GestureListener, Gestures, type PointerKind } from './gestures.ts';
 import type { SheetDress, SheetHandle } from './handle.ts';
 import { drawLoupe } from './loupe.ts';
@@ -259,7 +260,7 @@ export class SheetView implements SheetHandle, GestureListener {
   }
 
   #drawCursor(context: CanvasRenderingContext2D, camera: Camera): void {
-    const { left, top } = toScreen(camera, this.#view(), this.cursor());
+    const at = toScreen(camera, this.#view(), this.cursor());
     for (const [width, colour] of [
       [5, '#ffffff'],
       [2, '#1c5d5a'],
@@ -267,16 +268,8 @@ export class SheetView implements SheetHandle, GestureListener {
       context.lineWidth = width;
       context.strokeStyle = colour;
       context.beginPath();
-      context.arc(left, top, 14, 0, 2 * Math.PI);
-      for (const [x, y] of [
-        [1, 0],
-        [-1, 0],
-        [0, 1],
-        [0, -1],
-      ] as const) {
-        context.moveTo(left + 6 * x, top + 6 * y);
-        context.lineTo(left + 22 * x, top + 22 * y);
-      }
+      context.arc(at.left, at.top, 14, 0, 2 * Math.PI);
+      addCross(context, at, 6, 22);
       context.stroke();
     }
   }

@@ -1,8 +1,9 @@
 import { proxy } from 'comlink';
 import { useState } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import { packedInWords, restoredInWords } from '#jobs/words/backup.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
+import { FileButton } from '../parts/FileButton.tsx';
 import { Message, type MessageProps } from '../parts/Message.tsx';
 import { saveFile } from '../parts/save-file.ts';
 import { Working } from '../parts/Working.tsx';
@@ -80,9 +81,7 @@ export function Backup({
             Back up everything
           </Button>
         )}
-        <FileTrigger onSelect={(files) => files?.[0] && void bring(files[0])}>
-          <Button className="button">Bring back a backup</Button>
-        </FileTrigger>
+        <FileButton words="Bring back a backup" take={(file) => void bring(file)} />
       </div>
       <Progress state={backingUp} words="Making the backup" />
       {(!told || bringing.at === 'work') && <Progress state={bringing} words="Bringing the backup back" />}

@@ -1,4 +1,4 @@
-import { Button, FileTrigger } from 'react-aria-components';
+import { FileButton } from '../parts/FileButton.tsx';
 import { FromPaper } from './FromPaper.tsx';
 import { FromRecipe } from './FromRecipe.tsx';
 
@@ -14,11 +14,7 @@ export function Beginnings({ take, told }: { readonly take: (file: File) => void
       words: 'You want a new one: choose a kind of lace, and a few figures draft it.',
     },
     {
-      way: (
-        <FileTrigger onSelect={(files) => files?.[0] && take(files[0])}>
-          <Button className="button">Open a file</Button>
-        </FileTrigger>
-      ),
+      way: <FileButton words="Open a file" take={take} />,
       words: 'You have a file that Pinlight saved.',
     },
     {

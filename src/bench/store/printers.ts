@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { type PaperSize, paperNamed } from '#base/units/paper.ts';
 import { type PrinterProfile, printerProfileSchema } from '#paper/calibrate/profile.ts';
 import type { Database } from './database.ts';
+import { useSettingList } from './setting-list.ts';
 import { readSetting, writeSetting } from './settings.ts';
 import { useDatabase } from './use-database.ts';
 
@@ -35,22 +36,11 @@ export interface Printers {
 }
 
 export function usePrinters(): Printers {
-  const database = useDatabase();
-  const [profiles, setProfiles] = useState<readonly PrinterProfile[]>([]);
-  useEffect(() => void readPrinters(database).then(setProfiles), [database]);
-  const change = useCallback(
-    async (edit: (kept: readonly PrinterProfile[]) => readonly PrinterProfile[]) => {
-      // Read anew, since another page may have measured a printer meanwhile.
-      const next = edit(await readPrinters(database));
-      await writeSetting(database, PRINTERS_SETTING, next);
-      setProfiles(next);
-    },
-    [database],
-  );
+  const [profiles, change] = useSettingList(PRINTERS_SETTING, readPrinters);
   return {
     profiles,
-    keep: (profile) => void change((kept) => withProfile(kept, profile)),
-    remove: (name) => void change((kept) => without(kept, name)),
+    keep: (profile) => change((kept) => withProfile(kept, profile)),
+    remove: (name) => change((kept) => without(kept, name)),
   };
 }
 

@@ -1,8 +1,7 @@
-import { useCallback, useEffect, useState } from 'react';
 import { type ThreadEntry, threadListSchema } from '#pattern/threads/thread-list.ts';
 import type { Database } from './database.ts';
-import { readSetting, writeSetting } from './settings.ts';
-import { useDatabase } from './use-database.ts';
+import { useSettingList } from './setting-list.ts';
+import { readSetting } from './settings.ts';
 
 /** Under this name they lie among the settings; backups take them from there. */
 const THREADS_SETTING = 'threads';
@@ -18,25 +17,14 @@ export interface Threads {
 
 /** This person's own threads. They say nothing of a pattern: so they are kept beside all patterns. */
 export function useThreads(): Threads {
-  const database = useDatabase();
-  const [list, setList] = useState<readonly ThreadEntry[]>([]);
-  useEffect(() => void readThreads(database).then(setList), [database]);
-  const change = useCallback(
-    async (edit: (kept: readonly ThreadEntry[]) => readonly ThreadEntry[]) => {
-      // Read anew, since another page may have kept a thread meanwhile.
-      const next = edit(await readThreads(database));
-      await writeSetting(database, THREADS_SETTING, next);
-      setList(next);
-    },
-    [database],
-  );
+  const [list, change] = useSettingList(THREADS_SETTING, readThreads);
   return {
     list,
     keep: (threads) => {
       const names = threads.map(({ name }) => name);
-      void change((kept) => [...kept.filter(({ name }) => !names.includes(name)), ...threads]);
+      change((kept) => [...kept.filter(({ name }) => !names.includes(name)), ...threads]);
     },
-    remove: (gone) => void change((kept) => kept.filter(({ name }) => name !== gone)),
+    remove: (gone) => change((kept) => kept.filter(({ name }) => name !== gone)),
   };
 }
 

@@ -5,11 +5,12 @@ import { allPlaces, type PlaceOf } from '#paper/ink/places.ts';
 import { stitchNames } from '#paper/ink/tints.ts';
 import { anchorsOf } from '#pattern/anchors.ts';
 import type { Anchor, Mark, Pattern } from '#pattern/pattern.ts';
+import { PageSteps, usePages } from '../../parts/Pages.tsx';
+import { Revealed } from '../../parts/Revealed.tsx';
+import { SelectField } from '../../parts/SelectField.tsx';
 import { usePreferences } from '../../settings/preferences.ts';
 import type { Chosen } from './marking.ts';
 import { drawnNames } from './wishes.ts';
-
-const PAGE = 50;
 
 /** A mark or an area, as the table tells of it. */
 export interface Listed extends Chosen {
@@ -44,14 +45,12 @@ export function MarkTable({
   readonly onChoose: (listed: Listed) => void;
 }) {
   const { shown } = usePreferences();
-  const [open, setOpen] = useState(false);
   const [kind, setKind] = useState<Listed['kind'] | 'all'>('all');
-  const [page, setPage] = useState(0);
   const all = useMemo(() => listOf(pattern), [pattern]);
   const kinds = [...new Set(all.map((one) => one.kind))];
   const listed = kinds.some((one) => one === kind) ? all.filter((one) => one.kind === kind) : all;
-  const pages = Math.max(1, Math.ceil(listed.length / PAGE));
-  const first = Math.min(page, pages - 1) * PAGE;
+  const pages = usePages(listed);
+  const { first, last, count } = pages;
   const where = ({ anchors }: Listed): string => {
     const places = allPlaces(anchors, placeOf);
     if (!places) return '';
@@ -60,71 +59,51 @@ export function MarkTable({
   };
   return (
     <section>
-      <Button className="button" aria-expanded={open} onPress={() => setOpen(!open)}>
-        {open ? 'Put the table away' : 'Show the markings as a table'}
-      </Button>
-      {open && (
-        <>
-          <div className="field">
-            <label htmlFor="listed-kind">Show</label>
-            <select
-              id="listed-kind"
+      <Revealed show="Show the markings as a table" putAway="Put the table away">
+        {() => (
+          <>
+            <SelectField
+              label="Show"
               value={kind}
-              onChange={({ target }) => {
-                setKind(target.value as Listed['kind'] | 'all');
-                setPage(0);
+              choices={[
+                { value: 'all', words: 'All markings' },
+                ...kinds.map((one) => ({ value: one, words: drawnNames[one] })),
+              ]}
+              onChange={(wanted) => {
+                setKind(wanted as Listed['kind'] | 'all');
+                pages.goTo(0);
               }}
-            >
-              <option value="all">All markings</option>
-              {kinds.map((one) => (
-                <option key={one} value={one}>
-                  {drawnNames[one]}
-                </option>
-              ))}
-            </select>
-          </div>
-          <table className="table">
-            <caption>
-              {listed.length === 0
-                ? 'No markings yet'
-                : `Markings ${first + 1} to ${Math.min(first + PAGE, listed.length)} of ${listed.length}`}
-            </caption>
-            <thead>
-              <tr>
-                <th scope="col">Marking</th>
-                <th scope="col">Across, down</th>
-              </tr>
-            </thead>
-            <tbody>
-              {listed.slice(first, first + PAGE).map((one, index) => (
-                <tr
-                  key={`${one.list} ${one.id}`}
-                  aria-current={(one.list === chosen?.list && one.id === chosen.id) || undefined}
-                >
-                  <th scope="row">
-                    <Button className="button quiet" onPress={() => onChoose(one)}>
-                      {first + index + 1}: {drawnNames[one.kind]} {one.words}
-                    </Button>
-                  </th>
-                  <td>{where(one)}</td>
+            />
+            <table className="table">
+              <caption>
+                {count === 0 ? 'No markings yet' : `Markings ${first + 1} to ${last} of ${count}`}
+              </caption>
+              <thead>
+                <tr>
+                  <th scope="col">Marking</th>
+                  <th scope="col">Across, down</th>
                 </tr>
-              ))}
-            </tbody>
-          </table>
-          <div className="buttons">
-            <Button className="button" isDisabled={first === 0} onPress={() => setPage(first / PAGE - 1)}>
-              Before
-            </Button>
-            <Button
-              className="button"
-              isDisabled={first + PAGE >= listed.length}
-              onPress={() => setPage(first / PAGE + 1)}
-            >
-              After
-            </Button>
-          </div>
-        </>
-      )}
+              </thead>
+              <tbody>
+                {pages.shown.map((one, index) => (
+                  <tr
+                    key={`${one.list} ${one.id}`}
+                    aria-current={(one.list === chosen?.list && one.id === chosen.id) || undefined}
+                  >
+                    <th scope="row">
+                      <Button className="button quiet" onPress={() => onChoose(one)}>
+                        {first + index + 1}: {drawnNames[one.kind]} {one.words}
+                      </Button>
+                    </th>
+                    <td>{where(one)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+            <PageSteps pages={pages} />
+          </>
+        )}
+      </Revealed>
     </section>
   );
 }

@@ -1,14 +1,9 @@
-import { Button, Group } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import type { Pin } from '#pattern/pattern.ts';
 import { usePattern } from '../../document/use-design.ts';
+import { ArrowSteps } from '../../parts/ArrowSteps.tsx';
 import { PlaceField } from '../../parts/PlaceField.tsx';
 
-const WAYS = [
-  ['←', 'left', -1, 0],
-  ['→', 'right', 1, 0],
-  ['↑', 'up', 0, -1],
-  ['↓', 'down', 0, 1],
-] as const;
 /** Small steps, in the pattern's unit. */
 const NUDGES = { mm: [0.1, 1], px: [1, 10] } as const;
 
@@ -41,21 +36,16 @@ export function PinFields({
         />
       </div>
       {NUDGES[unit].map((nudge) => (
-        <Group key={nudge} className="steps" aria-label={`Move by ${nudge} ${unit}`} data-steps>
+        <ArrowSteps
+          key={nudge}
+          label={`Move by ${nudge} ${unit}`}
+          by={`${nudge} ${unit}`}
+          onStep={(x, y) => onChange({ ...pin, x: pin.x + x * nudge, y: pin.y + y * nudge }, 'Moved a pin')}
+        >
           <span>
             by {nudge} {unit}
           </span>
-          {WAYS.map(([sign, way, x, y]) => (
-            <Button
-              key={way}
-              className="button"
-              aria-label={`${nudge} ${unit} ${way}`}
-              onPress={() => onChange({ ...pin, x: pin.x + x * nudge, y: pin.y + y * nudge }, 'Moved a pin')}
-            >
-              {sign}
-            </Button>
-          ))}
-        </Group>
+        </ArrowSteps>
       ))}
       <Button className="button danger" onPress={onRemove}>
         Remove this pin

@@ -1,6 +1,6 @@
-import { useState } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import type { PrickingPass } from '#pattern/order.ts';
+import { Revealed } from '../../parts/Revealed.tsx';
 
 /** The holes of a step one by one, for whoever stops in the middle of it. */
 export function Holes({
@@ -14,13 +14,9 @@ export function Holes({
   readonly onTick: (pin: number) => void;
   readonly onUntick: () => void;
 }) {
-  const [open, setOpen] = useState(false);
   return (
-    <>
-      <Button className="button" aria-expanded={open} onPress={() => setOpen(!open)}>
-        {open ? 'Put the single holes away' : 'Tick off single holes'}
-      </Button>
-      {open && (
+    <Revealed show="Tick off single holes" putAway="Put the single holes away">
+      {() => (
         <>
           <p>In their order, from A on. A touch of a hole on the sheet does the same.</p>
           <ol className="holes" aria-label="Holes of this step">
@@ -42,6 +38,6 @@ export function Holes({
           </Button>
         </>
       )}
-    </>
+    </Revealed>
   );
 }

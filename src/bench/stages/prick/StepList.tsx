@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { HandRoute } from '#jobs/route.ts';
 import { passKindInWords } from '#jobs/words/route.ts';
+import { Revealed } from '../../parts/Revealed.tsx';
 import type { Place } from './place.ts';
 import { stepInWords } from './words.ts';
 
@@ -17,13 +17,9 @@ export function StepList({
   readonly done: ReadonlySet<number>;
   readonly onGoTo: (step: number) => void;
 }) {
-  const [open, setOpen] = useState(false);
   return (
-    <>
-      <Button className="button" aria-expanded={open} onPress={() => setOpen(!open)}>
-        {open ? 'Put the list of steps away' : 'Show all steps'}
-      </Button>
-      {open && (
+    <Revealed show="Show all steps" putAway="Put the list of steps away">
+      {() => (
         <ol className="places steps" aria-label="All steps">
           {route.order.passes.map((pass, step) => {
             const made = pass.order.filter((pin) => done.has(pin)).length;
@@ -42,6 +38,6 @@ export function StepList({
           })}
         </ol>
       )}
-    </>
+    </Revealed>
   );
 }

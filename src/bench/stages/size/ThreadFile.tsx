@@ -1,8 +1,8 @@
 import { useState } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
 import { countInWords } from '#jobs/words/number.ts';
 import { threadListTroubleInWords } from '#jobs/words/threads.ts';
 import { readThreadList, type ThreadEntry } from '#pattern/threads/thread-list.ts';
+import { FileButton } from '../../parts/FileButton.tsx';
 import { Message } from '../../parts/Message.tsx';
 
 /** A list of threads from a file, added to her own. */
@@ -10,8 +10,7 @@ export function ThreadFile({ onThreads }: { readonly onThreads: (threads: readon
   const [said, setSaid] = useState<{ readonly kind: 'good' | 'trouble'; readonly words: string } | null>(
     null,
   );
-  const open = async (file: File | undefined) => {
-    if (!file) return;
+  const open = async (file: File) => {
     const list = readThreadList(await file.text());
     if (list.ok) onThreads(list.value);
     setSaid(
@@ -22,9 +21,7 @@ export function ThreadFile({ onThreads }: { readonly onThreads: (threads: readon
   };
   return (
     <>
-      <FileTrigger acceptedFileTypes={['.json', '.txt']} onSelect={(files) => void open(files?.[0])}>
-        <Button className="button">Open a list of threads</Button>
-      </FileTrigger>
+      <FileButton words="Open a list of threads" kinds={['.json', '.txt']} take={(file) => void open(file)} />
       {said && <Message kind={said.kind}>{said.words}</Message>}
     </>
   );

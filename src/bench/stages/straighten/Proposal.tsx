@@ -96,6 +96,10 @@ export function Proposal({
   });
 
   const nothing = ids.size === 0;
+  const oneByOne = {
+    ...{ parts, ids, asked, onAsk: setAsked, onTaken: setTaken },
+    ...{ places: taking, share: view.share },
+  };
   const wayAfter = useWay(taking.pattern.unit);
   const wordsOf = (tense: 'would' | 'did') => takenInWords(taking, wayAfter(taking.farthest), tense);
   const held = useMemo(() => proposal.structureOf.filter((id) => id !== null).length, [proposal]);
@@ -129,25 +133,8 @@ export function Proposal({
         onTaken={setTaken}
         onChoose={setChosen}
       />
-      <MissingPins
-        structures={proposal.structures}
-        parts={parts}
-        ids={ids}
-        asked={asked}
-        onAsk={setAsked}
-        onTaken={setTaken}
-        places={taking}
-        share={view.share}
-      />
-      <StrayPins
-        parts={parts}
-        ids={ids}
-        asked={asked}
-        onAsk={setAsked}
-        onTaken={setTaken}
-        places={taking}
-        share={view.share}
-      />
+      <MissingPins {...oneByOne} structures={proposal.structures} />
+      <StrayPins {...oneByOne} />
       <KnownTruth
         pattern={pattern}
         known={known}

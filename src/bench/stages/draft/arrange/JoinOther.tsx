@@ -1,8 +1,9 @@
 import { useState } from 'react';
-import { Button, FileTrigger } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import { troubleInWords } from '#jobs/words/trouble.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { Choice } from '../../../parts/Choice.tsx';
+import { FileButton } from '../../../parts/FileButton.tsx';
 import { runJob } from '../../../worker/run.ts';
 import type { Arranges } from './Arrange.tsx';
 import { type JoinSide, meetingPins } from './outer-pin.ts';
@@ -34,11 +35,7 @@ export function JoinOther({
     }
   };
   if (!other) {
-    return (
-      <FileTrigger onSelect={(files) => files?.[0] && void take(files[0])}>
-        <Button className="button">Join another pattern to it</Button>
-      </FileTrigger>
-    );
+    return <FileButton words="Join another pattern to it" take={(file) => void take(file)} />;
   }
   if (other.pattern.unit !== pattern.unit) {
     return (

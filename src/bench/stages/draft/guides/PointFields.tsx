@@ -1,16 +1,10 @@
-import { Button, Group } from 'react-aria-components';
+import { Button } from 'react-aria-components';
 import type { Point } from '#base/geometry/point.ts';
 import type { GuidePoint } from '#craft/draft/guides/guide.ts';
+import { ArrowSteps } from '../../../parts/ArrowSteps.tsx';
 import { LengthField } from '../../../parts/LengthField.tsx';
 import { Switch } from '../../../parts/Switch.tsx';
 import { NUDGES } from './guide-tool.ts';
-
-const WAYS = [
-  ['←', 'left', -1, 0],
-  ['→', 'right', 1, 0],
-  ['↑', 'up', 0, -1],
-  ['↓', 'down', 0, 1],
-] as const;
 
 /** The chosen guiding point: its place as figures, small steps, and what else can be done with it. */
 export function PointFields({
@@ -44,19 +38,15 @@ export function PointFields({
         <LengthField label="Down" value={y} any onChange={(to) => onMove({ x, y: to })} />
       </div>
       {NUDGES.map((step) => (
-        <Group key={step} className="buttons nudges" data-steps aria-label={`Move by ${step} mm`}>
+        <ArrowSteps
+          key={step}
+          label={`Move by ${step} mm`}
+          by={`${step} mm`}
+          look="buttons nudges"
+          onStep={(across, down) => onMove({ x: x + across * step, y: y + down * step })}
+        >
           <span aria-hidden="true">{step} mm</span>
-          {WAYS.map(([sign, way, across, down]) => (
-            <Button
-              key={way}
-              className="button"
-              aria-label={`${step} mm ${way}`}
-              onPress={() => onMove({ x: x + across * step, y: y + down * step })}
-            >
-              {sign}
-            </Button>
-          ))}
-        </Group>
+        </ArrowSteps>
       ))}
       {canBeSharp && (
         <Switch

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Guide } from '#craft/draft/guides/guide.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
+import { Revealed } from '../../../parts/Revealed.tsx';
 import { SelectField } from '../../../parts/SelectField.tsx';
 import { usePreferences } from '../../../settings/preferences.ts';
 import type { ChosenPoint } from './guide-tool.ts';
@@ -20,16 +21,12 @@ export function PointTable({
   readonly onChoose: (chosen: ChosenPoint) => void;
 }) {
   const { shown } = usePreferences();
-  const [open, setOpen] = useState(false);
   const [wanted, setWanted] = useState(0);
   const at = Math.min(wanted, guides.length - 1);
   const guide = guides[at]!;
   return (
-    <>
-      <Button className="button" aria-expanded={open} onPress={() => setOpen(!open)}>
-        {open ? 'Put the table away' : 'Show the points as a table'}
-      </Button>
-      {open && (
+    <Revealed show="Show the points as a table" putAway="Put the table away">
+      {() => (
         <>
           <SelectField
             label="Points of"
@@ -69,6 +66,6 @@ export function PointTable({
           </table>
         </>
       )}
-    </>
+    </Revealed>
   );
 }
