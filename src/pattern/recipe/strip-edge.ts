@@ -57,5 +57,4 @@ export const stripHeadside = z.discriminatedUnion('kind', [
     ),
 ]);
 
-export type StripFootside = z.output<typeof stripFootside>;
 export type StripHeadside = z.output<typeof stripHeadside>;
