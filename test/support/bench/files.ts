@@ -29,17 +29,18 @@ export async function fileAsked(page: Page, act: () => Promise<void>): Promise<F
 
 /** Presses a button that asks for a file, and chooses one. */
 export async function giveFile(page: Page, button: string, file: GivenFile): Promise<void> {
-  const asked = await fileAsked(page, () => page.getByRole('button', { name: button }).click());
+  const asked = await fileAsked(page, () => pressed(page, button));
   await asked.setFiles(file);
 }
 
 /** The open pattern as the bench saves it as a file. */
 export async function savedPattern(page: Page): Promise<Pattern> {
-  // By key: two taps on one button within a moment would count once.
-  const { bytes } = await downloaded(page, () =>
-    page.getByRole('button', { name: 'Save as a file' }).press('Enter'),
-  );
+  const { bytes } = await downloaded(page, () => pressed(page, 'Save as a file'));
   const read = readContainer(bytes);
   if (!read.ok) throw new Error(`the saved file cannot be read: ${JSON.stringify(read.trouble)}`);
   return read.value.pattern;
 }
+
+/** By key: two taps on one button within a moment would count once. */
+const pressed = (page: Page, button: string): Promise<void> =>
+  page.getByRole('button', { name: button }).press('Enter');
