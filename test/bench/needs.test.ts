@@ -7,6 +7,11 @@ import { fileOfPins, placesOf, sheetAtRest } from '../support/bench/sheet.ts';
 
 const bench = useBench();
 
+const twoPins = fileOfPins([
+  { x: 0, y: 0 },
+  { x: 10, y: 10 },
+]);
+
 test('where the device asks for stillness nothing moves by itself', async () => {
   const { page } = await bench.visit({ reducedMotion: 'reduce' });
   const found = await onEveryScreen(page, () =>
@@ -24,13 +29,7 @@ test('where the device asks for stillness nothing moves by itself', async () => 
 
 test('where the device shows few colours of its own, lines tell what is chosen', async () => {
   const { page } = await bench.visit({ forcedColors: 'active', hasTouch: true });
-  await openFile(
-    page,
-    fileOfPins([
-      { x: 0, y: 0 },
-      { x: 10, y: 10 },
-    ]),
-  );
+  await openFile(page, twoPins);
   await goTo(page, 'Pins');
   const lineOf = (selector: string) =>
     page
@@ -103,13 +102,7 @@ test('what is drawn on the sheet stands out from it, and a pin’s state is told
 
 test('a second tap straight after the first on the same button counts for nothing, unless one wants it', async () => {
   const { page } = await bench.visit({ hasTouch: true });
-  await openFile(
-    page,
-    fileOfPins([
-      { x: 0, y: 0 },
-      { x: 10, y: 10 },
-    ]),
-  );
+  await openFile(page, twoPins);
   await goTo(page, 'Pins');
   const table = page.getByRole('button', { name: /table/ });
   const isOpen = () => page.getByRole('table').isVisible();

@@ -2,45 +2,25 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
 import { silent } from '#base/progress.ts';
-import { usualCopier } from '#craft/size/copier.ts';
 import { threadOf } from '#craft/size/thread.ts';
 import { sizePattern } from '#jobs/size/size.ts';
 import type { SizeWish } from '#jobs/size/wish.ts';
 import { choiceInWords, percentInWords, wantedInWords } from '#jobs/words/size.ts';
-import { readPattern } from '#pattern/file/read.ts';
-import { writePattern } from '#pattern/file/write.ts';
-import type { Pattern } from '#pattern/pattern.ts';
 import { violations } from '../support/bench/access.ts';
 import { downloaded, giveFile, goTo, openFile, savedPattern, useBench } from '../support/bench/index.ts';
+import { plainSizeWish } from '../support/plain-size-wish.ts';
+import { patternIn, reread } from '../support/reread.ts';
 
 const bench = useBench();
 
 const EXAMPLE = 'examples/rosehip-edging.json';
-const example = reread(await readFile(EXAMPLE, 'utf8'));
-
-const plain: SizeWish = {
-  threads: [],
-  lace: 'torchon',
-  wraps: 12,
-  spacing: null,
-  repeat: null,
-  target: null,
-  thickness: false,
-  copier: usualCopier,
-  pin: null,
-};
-
-function reread(text: string): Pattern {
-  const read = readPattern(text);
-  if (!read.ok) throw new Error(JSON.stringify(read.trouble));
-  return read.value;
-}
+const example = patternIn(await readFile(EXAMPLE, 'utf8'));
 
 /** What the command makes of it. */
 function byCommand(wish: Partial<SizeWish>) {
-  const sized = sizePattern(example, { ...plain, ...wish }, silent);
+  const sized = sizePattern(example, { ...plainSizeWish, ...wish }, silent);
   if (!sized.ok) throw new Error(JSON.stringify(sized.trouble));
-  return { ...sized.value, pattern: reread(writePattern(sized.value.pattern!)) };
+  return { ...sized.value, pattern: reread(sized.value.pattern!) };
 }
 
 async function openAtSize(page: Page): Promise<void> {

@@ -6,7 +6,6 @@ import { seededRandom } from '#base/random.ts';
 import { usualChoice } from '#jobs/true/choice.ts';
 import { straightenPattern } from '#jobs/true/straighten.ts';
 import { numberedName } from '#jobs/words/true.ts';
-import { readPattern } from '#pattern/file/read.ts';
 import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { boxOfPattern } from '#pattern/pins.ts';
@@ -16,6 +15,7 @@ import { violations } from '../support/bench/access.ts';
 import { goTo, jsonFile, openFile, savedPattern, useBench } from '../support/bench/index.ts';
 import { sheetAtRest } from '../support/bench/sheet.ts';
 import { edging, jitter, omit } from '../support/patterns/index.ts';
+import { reread } from '../support/reread.ts';
 
 const bench = useBench();
 
@@ -28,12 +28,6 @@ const strayed: Pattern = (() => {
   const [first] = less.pins;
   return reread({ ...less, pins: [...less.pins, { id: 'twice', x: first!.x, y: first!.y }] });
 })();
-
-function reread(pattern: Pattern): Pattern {
-  const read = readPattern(writePattern(pattern));
-  if (!read.ok) throw new Error(JSON.stringify(read.trouble));
-  return read.value;
-}
 
 const file = (pattern: Pattern) => jsonFile('strayed.json', writePattern(pattern));
 

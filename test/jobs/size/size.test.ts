@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { draft } from '#craft/draft/draft.ts';
-import { usualCopier } from '#craft/size/copier.ts';
 import { threadOf } from '#craft/size/thread.ts';
 import { type Sizing, sizePattern } from '#jobs/size/size.ts';
 import type { FitPlace, SizeWish } from '#jobs/size/wish.ts';
@@ -10,22 +9,11 @@ import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
 import { recipeSchema } from '#pattern/recipe/recipe.ts';
 import { edging } from '../../support/patterns/index.ts';
+import { plainSizeWish } from '../../support/plain-size-wish.ts';
 
 const known = threadOf({ name: 'linen', fibre: 'linen', count: 'NeL 80/2', wrapsPerCm: 30 });
 if (!known.ok) throw new Error(known.trouble.kind);
 const linen = known.value;
-
-const plain: SizeWish = {
-  threads: [],
-  lace: 'torchon',
-  wraps: 12,
-  spacing: null,
-  repeat: null,
-  target: null,
-  thickness: false,
-  copier: usualCopier,
-  pin: null,
-};
 
 const strip = (() => {
   const recipe = recipeSchema.parse({
@@ -42,7 +30,7 @@ const strip = (() => {
 })();
 
 const size = (pattern: Pattern | null, wish: Partial<SizeWish>) =>
-  sizePattern(pattern, { ...plain, ...wish }, () => {});
+  sizePattern(pattern, { ...plainSizeWish, ...wish }, () => {});
 
 function sized(pattern: Pattern | null, wish: Partial<SizeWish>): Sizing {
   const found = size(pattern, wish);

@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { type PaperSize, paperNamed } from '#base/units/paper.ts';
-import { usualCopier } from '#craft/size/copier.ts';
 import { type Thread, threadOf } from '#craft/size/thread.ts';
 import { sizePattern } from '#jobs/size/size.ts';
 import { sizeSheets, USUAL_SCALES } from '#jobs/threads/table.ts';
@@ -9,6 +8,7 @@ import type { Sheet } from '#paper/sheet/sheet.ts';
 import { expectSheetLaws, overlappingWords } from '../../paper/sheet/laws.ts';
 import { typeface } from '../../paper/support/fonts.ts';
 import { edging } from '../../support/patterns/index.ts';
+import { plainSizeWish } from '../../support/plain-size-wish.ts';
 
 function thread(name: string, wrapsPerCm: number): Thread {
   const read = threadOf({ name, fibre: 'linen', wrapsPerCm });
@@ -19,17 +19,7 @@ function thread(name: string, wrapsPerCm: number): Thread {
 function sheets(threads: readonly Thread[], paper: PaperSize, scales = USUAL_SCALES) {
   const sizing = sizePattern(
     { ...edging().pattern, sizes: { footsideSpacing: 4 } },
-    {
-      threads,
-      lace: 'torchon',
-      wraps: 12,
-      spacing: null,
-      repeat: null,
-      target: null,
-      thickness: false,
-      copier: usualCopier,
-      pin: null,
-    },
+    { ...plainSizeWish, threads },
     () => {},
   );
   if (!sizing.ok) throw new Error(sizing.trouble.kind);
