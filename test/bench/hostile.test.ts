@@ -8,7 +8,7 @@ import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
 import { backupOf } from '../support/bench/backup-of.ts';
-import { downloaded, giveFile, goTo, useBench } from '../support/bench/index.ts';
+import { downloaded, everyTapCounts, giveFile, goTo, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
@@ -44,6 +44,7 @@ const called = (name: string): Pattern => ({
 /** A page on which nothing of what comes from a file may run, ask or be sent for. */
 async function guarded() {
   const visit = await bench.visit();
+  await everyTapCounts(visit.page);
   const dialogs: string[] = [];
   visit.page.on('dialog', (dialog) => {
     dialogs.push(dialog.message());
