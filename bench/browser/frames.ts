@@ -7,11 +7,14 @@ import type { Browser, Page } from 'playwright-core';
 import { launchChromium } from '../../test/support/bench/browser.ts';
 import { goTo, openFile } from '../../test/support/bench/pages.ts';
 import { type MainThread, quantile, watchMainThread } from './tools/main-thread.ts';
+import { type HandMotion, paceUnderHand } from './tools/paced-hand.ts';
 import { largePattern, withFile } from './tools/patterns.ts';
 import { drawPlainDots } from './tools/plain-dots.ts';
 import { tell, tellSpans } from './tools/report.ts';
 import { measureServed } from './tools/served.ts';
 
+/** A sixtieth of a second, and what the clock may err, milliseconds. */
+const FRAME = 17.2;
 const STEPS = 120;
 const TAPS = 15;
 
@@ -54,10 +57,16 @@ async function measureFrames(
     tellSpans(`${name}: frame work, ${doing}, 99 of 100`, seen.frames, 0.99, 16);
     tellSpans(`${name}: frame work, ${doing}, longest`, seen.frames, 1);
     tellSpans(`${name}: longest task, ${doing}`, seen.tasks, 1, 100);
-    tell(`${name}: frames a second, ${doing}`, 1000 / quantile(seen.intervals, 0.5), '');
+  };
+  const pace = async (doing: string, motion: HandMotion, from: readonly [number, number]) => {
+    const intervals = await paceUnderHand(page, motion, from);
+    tell(`${name}: from frame to frame, ${doing}, middle`, quantile(intervals, 0.5), 'ms', FRAME);
+    tell(`${name}: from frame to frame, ${doing}, 99 of 100`, quantile(intervals, 0.99), 'ms');
+    await page.waitForTimeout(1000);
   };
   const pan = await watchMainThread(browser, page, () => dragAbout(page, [middle[0] + 9, middle[1] + 9]));
   told('panning', pan);
+  await pace('panning', 'drag', [middle[0] + 9, middle[1] + 9]);
   const zoom = await watchMainThread(browser, page, async () => {
     await page.mouse.move(...middle);
     for (let step = 0; step < STEPS; step++) {
@@ -67,6 +76,7 @@ async function measureFrames(
     await page.waitForTimeout(1000);
   });
   told('zooming', zoom);
+  await pace('zooming', 'wheel', middle);
 
   // So near that a pin lies within reach of any place: about six pixels to the millimetre.
   const whole = height / (1.1 * 2.5 * Math.sqrt(2 * count));
@@ -74,10 +84,20 @@ async function measureFrames(
   await page.waitForTimeout(2500);
   await page.mouse.click(...middle);
   await page.getByRole('button', { name: 'Show the pins as a table' }).waitFor();
-  const chosen = await page.getByRole('region', { name: 'The chosen pin' }).count();
-  if (chosen !== 1) throw new Error('No pin lies under the middle of the sheet.');
+  const chosen = page.getByRole('region', { name: 'The chosen pin' });
+  if ((await chosen.count()) !== 1) throw new Error('No pin lies under the middle of the sheet.');
   const drag = await watchMainThread(browser, page, () => dragAbout(page, middle));
   told('dragging a pin', drag);
+  const above = [middle[0], middle[1] - 100] as const;
+  await page.mouse.click(...above);
+  await page.waitForTimeout(1000);
+  const place = () =>
+    chosen
+      .getByRole('textbox')
+      .evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value).join());
+  const before = await place();
+  await pace('dragging a pin', 'drag', above);
+  if ((await place()) === before) throw new Error('The pin was not dragged.');
 
   await page.getByText('adds a pin').click();
   const { answers } = await watchMainThread(browser, page, () => makeTaps(page, middle));

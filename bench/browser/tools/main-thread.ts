@@ -24,8 +24,6 @@ export interface MainThread {
   readonly tasks: readonly Span[];
   /** What each frame took: all tasks from one frame's beginning to the next. */
   readonly frames: readonly Span[];
-  /** From the beginning of each frame to that of the next. */
-  readonly intervals: readonly number[];
   /** From each mark `asked` of the page to its next mark `answered`. */
   readonly answers: readonly Span[];
 }
@@ -83,7 +81,6 @@ function readTrace(events: readonly TraceEvent[]): MainThread {
     answers,
     tasks: tasks.map(({ dur = 0, tdur = 0 }) => ({ clock: dur / 1000, own: tdur / 1000 })),
     frames,
-    intervals: starts.slice(1).map((ts, at) => (ts - starts[at]!) / 1000),
   };
 }
 
