@@ -36,9 +36,7 @@ export async function decode(bytes: Uint8Array): Promise<Result<Decoded, Picture
     const bitmap =
       format === 'tiff'
         ? await (await import('./tiff.ts')).tiffBitmap(bytes, headers as TiffHeaders)
-        : await createImageBitmap(
-            new Blob([...headers.unturned()] as BlobPart[], { type: `image/${format}` }),
-          );
+        : await createImageBitmap(new Blob([headers.unturned() as BlobPart], { type: `image/${format}` }));
     if (bitmap.width === width && bitmap.height === height) return done({ format, headers, bitmap });
     bitmap.close();
     return damaged;

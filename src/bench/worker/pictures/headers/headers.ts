@@ -12,7 +12,7 @@ export interface PictureHeaders {
   /** False where the file breaks off. */
   readonly whole: boolean;
   /** The same file without what turns it, so that every browser decodes it as it is stored. */
-  readonly unturned: () => readonly Uint8Array[];
+  readonly unturned: () => Uint8Array;
 }
 
 /** The eight ways in which a picture may be stored (EXIF 2.3, tag 274): 1 upright, 6 to be turned right by a quarter. */
@@ -28,8 +28,20 @@ export const textAt = (bytes: Uint8Array, at: number, length: number): string =>
   String.fromCharCode(...bytes.subarray(at, at + length));
 
 /** The bytes without the stretches given, which lie in order. */
-export function without(bytes: Uint8Array, stretches: readonly (readonly [number, number])[]): Uint8Array[] {
+export function without(bytes: Uint8Array, stretches: readonly (readonly [number, number])[]): Uint8Array {
+  if (stretches.length === 0) return bytes;
   const starts = [0, ...stretches.map(([, to]) => to)];
   const ends = [...stretches.map(([from]) => from), bytes.length];
-  return starts.map((start, index) => bytes.subarray(start, ends[index]));
+  // One piece: a browser may take a file for damaged whose first piece is too short to tell what it is.
+  return joined(starts.map((start, index) => bytes.subarray(start, ends[index])));
+}
+
+export function joined(pieces: readonly Uint8Array[]): Uint8Array {
+  const whole = new Uint8Array(pieces.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
 }

@@ -41,6 +41,6 @@ export function tiffHeaders(bytes: Uint8Array): TiffHeaders | null {
     grey: (first.get(TIFF.meaning)?.[0] ?? 1) <= 1,
     plain: false,
     whole: starts.length > 0 && starts.every((start, index) => start + (lengths[index] ?? 0) <= bytes.length),
-    unturned: () => [bytes],
+    unturned: () => bytes,
   };
 }

@@ -1,4 +1,4 @@
-import { type PictureHeaders, textAt } from './headers.ts';
+import { joined, type PictureHeaders, textAt } from './headers.ts';
 import { exifOrientation } from './tags.ts';
 
 /** Reads the chunks of a WebP file (RFC 9649); null where none of them gives a size. */
@@ -25,7 +25,8 @@ export function webpHeaders(bytes: Uint8Array): PictureHeaders | null {
     grey: false,
     plain: false,
     // Chunks of unknown names are passed over, and nothing else in the file has to change for it.
-    unturned: () => (exif ? [bytes.subarray(0, exif[0]), UNKNOWN, bytes.subarray(exif[0] + 4)] : [bytes]),
+    unturned: () =>
+      exif ? joined([bytes.subarray(0, exif[0]), UNKNOWN, bytes.subarray(exif[0] + 4)]) : bytes,
   };
 }
 
