@@ -59,7 +59,10 @@ const held = (page: Page) =>
       });
     // The picture on the shelf is drawn whenever there is time for it.
     const text = (value: unknown) =>
-      JSON.stringify(value, (key, inner) => (key === 'cover' ? undefined : inner));
+      JSON.stringify(value, (key, inner) => {
+        if (key === 'cover') return undefined;
+        return inner instanceof ArrayBuffer ? [...new Uint8Array(inner)] : inner;
+      });
     const told: string[] = [];
     for (const table of ['cards', 'pieces', 'versionPieces', 'pictures', 'settings']) {
       const values = await all(table, 'getAll');

@@ -6,6 +6,7 @@ import { sceneOf } from '../sheet/scene.ts';
 import { wholeSheet } from '../sheet/whole-sheet.ts';
 import type { Cover } from '../store/database.ts';
 import type { StoredDesign } from '../store/designs.ts';
+import { keptFile } from '../store/kept-file.ts';
 
 /** Size of the picture, CSS pixels, and how many pixels each of them has. */
 const VIEW = { width: 240, height: 180 };
@@ -41,7 +42,7 @@ export async function drawCover({ card, pattern, pictures }: StoredDesign): Prom
   const { maker, lace } = pattern.about;
   return {
     revision: card.revision,
-    picture: await canvas.convertToBlob({ type: 'image/png' }),
+    picture: await keptFile(await canvas.convertToBlob({ type: 'image/png' })),
     ...(maker !== undefined && { maker }),
     ...(lace !== undefined && { lace }),
   };

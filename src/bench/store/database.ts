@@ -1,6 +1,7 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Step } from '../document/step.ts';
+import type { KeptFile } from './kept-file.ts';
 
 /** What the shelf shows of a design. */
 export interface DesignCard {
@@ -26,7 +27,7 @@ export interface DesignCard {
 export interface Cover {
   readonly revision: number;
   /** A small picture of the pattern. */
-  readonly picture: Blob;
+  readonly picture: KeptFile;
   readonly maker?: string;
   readonly lace?: string;
 }
@@ -51,7 +52,7 @@ interface Tables extends DBSchema {
   readonly cards: { key: string; value: DesignCard };
   readonly pieces: { key: [design: string, list: string, number: number]; value: Piece };
   readonly steps: { key: [design: string, number: number]; value: Step };
-  readonly pictures: { key: [design: string, entry: string]; value: Blob };
+  readonly pictures: { key: [design: string, entry: string]; value: KeptFile };
   readonly versions: { key: [design: string, number: number]; value: VersionCard };
   readonly versionPieces: {
     key: [design: string, version: number, list: string, number: number];

@@ -2,6 +2,7 @@ import { applyChange, undoChange } from '#pattern/change/change.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { Step } from '../document/step.ts';
 import { abandon, type Database, type DesignCard, type TableName, under } from './database.ts';
+import { fileOf, type KeptFile, keptFile } from './kept-file.ts';
 import { getPattern, putPattern } from './pieces.ts';
 import { keepVersion } from './versions.ts';
 
@@ -54,14 +55,16 @@ export async function createDesign(
 /** Puts a design with its earlier versions where there is none of that id, whole or not at all. */
 export async function putDesign(database: Database, design: IncomingDesign): Promise<void> {
   const { id, name, created, changed, pattern, pictures, versions } = design;
+  const kept: (readonly [string, KeptFile])[] = [];
+  for (const [entry, file] of pictures) {
+    const blob = file instanceof Blob ? file : new Blob([file as BlobPart], { type: typeOf(entry) });
+    kept.push([entry, await keptFile(blob)]);
+  }
   const write = database.transaction(TABLES, 'readwrite');
   try {
     await putPattern(write, { table: 'pieces', key: [id] }, pattern);
     for (const version of versions) await keepVersion(write, id, version.pattern, version.saved);
-    for (const [entry, file] of pictures) {
-      const blob = file instanceof Blob ? file : new Blob([file as BlobPart], { type: typeOf(entry) });
-      await write.objectStore('pictures').put(blob, [id, entry]);
-    }
+    for (const [entry, file] of kept) await write.objectStore('pictures').put(file, [id, entry]);
     await write.objectStore('cards').put({
       ...{ id, name, created, changed, revision: 1 },
       ...{ first: 0, done: 0, at: 0, pins: pattern.pins.length },
@@ -83,7 +86,7 @@ export async function readDesign(database: Database, id: string): Promise<Stored
   const card = await read.objectStore('cards').get(id);
   if (!card) return null;
   const kept = await getPattern(read, { table: 'pieces', key: [id] });
-  const [steps, entries, blobs] = await Promise.all([
+  const [steps, entries, files] = await Promise.all([
     read.objectStore('steps').getAll(under(id)),
     read.objectStore('pictures').getAllKeys(under(id)),
     read.objectStore('pictures').getAll(under(id)),
@@ -97,18 +100,18 @@ export async function readDesign(database: Database, id: string): Promise<Stored
     ...forward.map(({ change }) => change),
     ...back.map(({ change }) => undoChange(change)),
   ].reduce(applyChange, kept);
-  const pictures = new Map(entries.map(([, entry], index) => [entry, blobs[index]!]));
+  const pictures = new Map(entries.map(([, entry], index) => [entry, fileOf(files[index]!)]));
   return { card, pattern, past: steps.slice(0, done), future: steps.slice(done), pictures };
 }
 
 /** The pictures of a design, by the names of their entries. */
 export async function readPictures(database: Database, id: string): Promise<Map<string, Blob>> {
   const read = database.transaction('pictures', 'readonly');
-  const [entries, blobs] = await Promise.all([
+  const [entries, files] = await Promise.all([
     read.store.getAllKeys(under(id)),
     read.store.getAll(under(id)),
   ]);
-  return new Map(entries.map(([, entry], index) => [entry, blobs[index]!]));
+  return new Map(entries.map(([, entry], index) => [entry, fileOf(files[index]!)]));
 }
 
 /** A design whose records do not fit together. */
