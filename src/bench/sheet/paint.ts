@@ -7,7 +7,7 @@ import type { Pin } from '#pattern/pattern.ts';
 import type { Camera, ViewSize } from './camera.ts';
 import { boxOfPixels, layFilm, pixelsOf } from './lay-film.ts';
 import type { PaperUnder } from './paper-under.ts';
-import { meets, type Scene, type SceneItem, USUAL_DOT } from './scene.ts';
+import { inPaintingOrder, meets, type Scene, type SceneItem, USUAL_DOT } from './scene.ts';
 import { SHEET_LETTERS } from './screen-letters.ts';
 
 /** All that a picture of the sheet is painted from. */
@@ -29,6 +29,8 @@ export interface Painting {
 type Brush = OffscreenCanvasRenderingContext2D | CanvasRenderingContext2D;
 
 const CHUNK = 400;
+/** Things outside the box are passed over so many at a time. */
+const PASSED = 4000;
 
 /**
  * Paints what lies in a box, a piece at a time, so that the page may see to other things in between: paper, tints,
@@ -67,7 +69,7 @@ export function* paint(brush: Brush, painting: Painting, wanted: Box): Generator
   }
   if (markings) {
     const options = { leastLine: 0.7 / pixels, fontFamily: SHEET_LETTERS };
-    for (const items of [scene.areas, scene.marks]) {
+    for (const items of [scene.areas, inPaintingOrder(scene.marks)]) {
       for (const chunk of chunksIn(items, box)) {
         drawOnCanvas(
           chunk.flatMap((item) => item.ink).map((mark) => markUnder(mark, film)),
@@ -102,12 +104,14 @@ function paintPins(brush: Brush, pins: readonly Pin[], pixels: number, colour: s
 
 function* chunksIn(items: readonly SceneItem[], box: Box): Generator<readonly SceneItem[]> {
   let chunk: SceneItem[] = [];
+  let seen = 0;
   for (const item of items) {
-    if (!meets(item.box, box)) continue;
-    chunk.push(item);
-    if (chunk.length < CHUNK) continue;
+    if (meets(item.box, box)) chunk.push(item);
+    seen += 1;
+    if (chunk.length < CHUNK && seen < PASSED) continue;
     yield chunk;
     chunk = [];
+    seen = 0;
   }
   if (chunk.length > 0) yield chunk;
 }

@@ -1,4 +1,5 @@
 import { type Box, boxOf, emptyBox, growBox, isEmptyBox, joinBoxes } from '#base/geometry/box.ts';
+import type { Point } from '#base/geometry/point.ts';
 import type { InkMark } from '#paper/drawing/mark.ts';
 import { drawMarking, type MarkingStyle } from '#paper/ink/markings.ts';
 import { areaInk, GIMP_COLOUR } from '#paper/ink/pattern-ink.ts';
@@ -10,80 +11,127 @@ import type { Anchor, Area, Mark, Pattern, Pin } from '#pattern/pattern.ts';
 import { screenLetters } from './screen-letters.ts';
 
 /**
- * One marking or tint, with the records that it is drawn from. Its ink is made when it is first painted, so that a
- * large pattern opens at once.
+ * One marking or tint, with the pins that it is drawn from. Its box and its ink are made when they are first asked for,
+ * so that a large pattern opens at once.
  */
 export class SceneItem {
   readonly record: Mark | Area;
-  readonly pins: readonly (Pin | undefined)[];
-  /** Holds all of its ink, and some air. */
-  readonly box: Box;
-  readonly #draw: () => readonly InkMark[];
+  readonly #anchors: readonly Anchor[];
+  readonly #pins: readonly (Point | undefined)[];
+  readonly #placeOf: PlaceOf;
+  #box: Box | null = null;
   #ink: readonly InkMark[] | null = null;
 
-  constructor(
-    record: Mark | Area,
-    pins: readonly (Pin | undefined)[],
-    box: Box,
-    draw: () => readonly InkMark[],
-  ) {
+  constructor(record: Mark | Area, placeOf: PlaceOf) {
     this.record = record;
-    this.pins = pins;
-    this.box = box;
-    this.#draw = draw;
+    this.#anchors = 'kind' in record ? anchorsOf(record) : record.outline;
+    this.#pins = this.#anchors.map(placeOf);
+    this.#placeOf = placeOf;
+  }
+
+  /** Holds all of its ink, and some air. */
+  get box(): Box {
+    this.#box ??= growBox(boxOf(this.#pins.filter((place) => place !== undefined)), airOf(this.record));
+    return this.#box;
   }
 
   get ink(): readonly InkMark[] {
-    this.#ink ??= this.#draw();
+    const { record } = this;
+    this.#ink ??= 'kind' in record ? inkOfMark(record, this.#placeOf) : inkOfArea(record, this.#placeOf);
     return this.#ink;
+  }
+
+  /** Whether all that it is drawn from lies where it lay. */
+  stillServes(placeOf: PlaceOf): boolean {
+    return (
+      placeOf === this.#placeOf ||
+      this.#anchors.every((anchor, index) => placeOf(anchor) === this.#pins[index])
+    );
   }
 }
 
 /** What the sheet draws of a pattern: made once, then brought up to date with as little work as the edit calls for. */
 export interface Scene {
   readonly pattern: Pattern;
+  readonly placeOf: PlaceOf;
   readonly areas: readonly SceneItem[];
-  /** Thick gimps first, so that fine lines stay on top of them. */
   readonly marks: readonly SceneItem[];
 }
 
 /** The scene of a pattern. Whatever is drawn from the same records as in the scene before is taken from there. */
 export function sceneOf(pattern: Pattern, before: Scene | null): Scene {
-  const placeOf = placesOf(pattern);
-  const pinOf = (anchor: Anchor) => ('pin' in anchor ? (placeOf(anchor) as Pin | undefined) : undefined);
-  const known = new Map(
-    [...(before?.areas ?? []), ...(before?.marks ?? [])].map((item) => [item.record, item]),
-  );
-  const item = (
-    record: Mark | Area,
-    anchors: readonly Anchor[],
-    draw: () => readonly InkMark[],
-  ): SceneItem => {
-    const old = known.get(record);
-    if (old && anchors.every((anchor, index) => old.pins[index] === pinOf(anchor))) return old;
-    const places = anchors.map(placeOf).filter((place) => place !== undefined);
-    return new SceneItem(record, anchors.map(pinOf), growBox(boxOf(places), airOf(record)), draw);
+  const placeOf = before?.pattern.pins === pattern.pins ? before.placeOf : placesOf(pattern);
+  return {
+    pattern,
+    placeOf,
+    areas: itemsOf(pattern.areas, before?.areas ?? [], placeOf),
+    marks: itemsOf(pattern.marks, before?.marks ?? [], placeOf),
   };
-  const areas = pattern.areas.map((area) => item(area, area.outline, () => inkOfArea(area, placeOf)));
-  const marks = pattern.marks.map((mark) => item(mark, anchorsOf(mark), () => inkOfMark(mark, placeOf)));
-  const isGimp = ({ record }: SceneItem) => 'kind' in record && record.kind === 'gimp';
-  return { pattern, areas, marks: [...marks.filter(isGimp), ...marks.filter((one) => !isGimp(one))] };
 }
 
-/** Where two scenes differ, or null where they do so nowhere. */
-export function differenceBox(one: Scene, other: Scene): Box | null {
-  const boxes: Box[] = [];
-  const gather = <Thing>(from: readonly Thing[], to: readonly Thing[], boxOf: (thing: Thing) => Box) => {
-    const [some, others] = withoutSameEnds(from, to);
-    const [before, after] = [new Set(some), new Set(others)];
-    for (const thing of some) if (!after.has(thing)) boxes.push(boxOf(thing));
-    for (const thing of others) if (!before.has(thing)) boxes.push(boxOf(thing));
+function itemsOf(
+  records: readonly (Mark | Area)[],
+  before: readonly SceneItem[],
+  placeOf: PlaceOf,
+): readonly SceneItem[] {
+  let known: ReadonlyMap<Mark | Area, SceneItem> | null = null;
+  const oldOf = (record: Mark | Area, index: number): SceneItem | undefined => {
+    const same = before[index];
+    if (same?.record === record) return same;
+    known ??= new Map(before.map((item) => [item.record, item]));
+    return known.get(record);
   };
-  gather(one.pattern.pins, other.pattern.pins, boxOfPin);
-  gather(one.areas, other.areas, ({ box }) => box);
-  gather(one.marks, other.marks, ({ box }) => box);
-  const box = boxes.filter((each) => !isEmptyBox(each)).reduce(joinBoxes, emptyBox);
+  return records.map((record, index) => {
+    const old = oldOf(record, index);
+    return old?.stillServes(placeOf) ? old : new SceneItem(record, placeOf);
+  });
+}
+
+/** Thick gimps first, so that fine lines stay on top of them. */
+export function inPaintingOrder(marks: readonly SceneItem[]): readonly SceneItem[] {
+  const isGimp = ({ record }: SceneItem) => 'kind' in record && record.kind === 'gimp';
+  return [...marks.filter(isGimp), ...marks.filter((one) => !isGimp(one))];
+}
+
+/** Things that differ are told apart one by one up to so many; of more, no place is left as it was. */
+const MOST_DIFFERENCES = 1000;
+
+const everywhere: Box = { left: -Infinity, top: -Infinity, right: Infinity, bottom: Infinity };
+
+/** Where two scenes differ: a box without bounds where they do so in very much, null where they do so nowhere. */
+export function differenceBox(one: Scene, other: Scene): Box | null {
+  let box = emptyBox;
+  let count = 0;
+  const join = (each: Box): void => {
+    count += 1;
+    if (!isEmptyBox(each)) box = joinBoxes(box, each);
+  };
+  for (const pin of differing(one.pattern.pins, other.pattern.pins)) {
+    join(boxOfPin(pin));
+    if (count > MOST_DIFFERENCES) return everywhere;
+  }
+  for (const list of ['areas', 'marks'] as const) {
+    for (const item of differing(one[list], other[list])) {
+      join(item.box);
+      if (count > MOST_DIFFERENCES) return everywhere;
+    }
+  }
   return isEmptyBox(box) ? null : box;
+}
+
+/** What is in only one of two lists. In lists of one length, what stands in another place counts too. */
+function* differing<Thing>(from: readonly Thing[], to: readonly Thing[]): Generator<Thing> {
+  if (from === to) return;
+  if (from.length === to.length) {
+    for (let at = 0; at < from.length; at++) {
+      if (from[at] !== to[at]) yield* [from[at]!, to[at]!];
+    }
+    return;
+  }
+  const [some, others] = withoutSameEnds(from, to);
+  const [before, after] = [new Set(some), new Set(others)];
+  for (const thing of some) if (!after.has(thing)) yield thing;
+  for (const thing of others) if (!before.has(thing)) yield thing;
 }
 
 /** What is left of two lists without what they have in common from the beginning and from the end. */

@@ -1,6 +1,9 @@
 import { proxy, type Remote, releaseProxy, wrap } from 'comlink';
 import type { Progress } from '#base/progress.ts';
+import { sendInPieces } from './in-pieces.ts';
 import type { Jobs } from './jobs.ts';
+
+sendInPieces();
 
 /** Rejects a job that was called off. */
 export class CalledOff extends Error {

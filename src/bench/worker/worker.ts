@@ -1,5 +1,6 @@
 import './policy.ts';
 import { expose } from 'comlink';
+import { sendInPieces } from './in-pieces.ts';
 import type { Jobs } from './jobs.ts';
 
 type Job = (...given: unknown[]) => unknown;
@@ -8,6 +9,7 @@ type Job = (...given: unknown[]) => unknown;
 const jobOf = async (name: keyof Jobs): Promise<Job> =>
   (name === 'open' ? (await import('./open-job.ts')).open : (await import('./jobs.ts')).jobs[name]) as Job;
 
+sendInPieces();
 expose(
   new Proxy(
     {},
@@ -15,7 +17,7 @@ expose(
       get:
         (_, name: keyof Jobs): Job =>
         async (...given) =>
-          (await jobOf(name))(...given),
+          (await jobOf(name))(...(await Promise.all(given))),
     },
   ),
 );
