@@ -8,9 +8,7 @@ import { App } from './App.tsx';
 import { countRepeatedTapsOnce } from './repeated-taps.ts';
 import { StoreGone } from './StoreGone.tsx';
 import { catchStrayDrops } from './stray-drops.ts';
-import '../style/letters.css';
 import '../style/bench.css';
-import '../style/print.css';
 
 /** Puts the bench on the page. */
 export async function start(): Promise<void> {
