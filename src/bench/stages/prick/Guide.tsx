@@ -70,8 +70,14 @@ export function Guide({
     sheet.redraw();
   }, [tool, sheet, pins, pass, done, place.large]);
   useEffect(() => {
-    sheet.setDress({ markings: false, instead: place.side === 'back' ? seen.pattern : null });
-    return () => sheet.setDress({});
+    const turned = place.side === 'back';
+    sheet.setDress({ markings: false, instead: turned ? seen.pattern : null });
+    if (turned) sheet.showWhole();
+    return () => {
+      sheet.setDress({});
+      // What was seen lies on the other side of the card.
+      if (turned) sheet.showWhole();
+    };
   }, [sheet, seen, place.side]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: the sheet's size changes with `large`.
   useEffect(() => {

@@ -22,4 +22,8 @@ export function usePreview(pattern: Pattern, preview: Pattern | null): void {
     sheet.redraw();
   }, [sheet, tool, pattern, preview]);
   useEffect(() => () => sheet.setDress({}), [sheet]);
+  const isShown = preview !== null;
+  useEffect(() => {
+    if (isShown) return () => sheet.showWhole();
+  }, [sheet, isShown]);
 }

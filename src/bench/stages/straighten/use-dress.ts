@@ -16,6 +16,8 @@ export function useDress(before: Pattern, after: Pattern, { share, paper }: Befo
   // Pixels that become millimetres are another size altogether.
   const changesUnit = before.unit !== after.unit;
   useEffect(() => {
-    if (changesUnit && unit) sheet.showWhole();
+    if (!changesUnit || !unit) return;
+    sheet.showWhole();
+    return () => sheet.showWhole();
   }, [sheet, changesUnit, unit]);
 }
