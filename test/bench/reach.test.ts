@@ -8,6 +8,7 @@ const bench = useBench();
 test.each([
   ['a wide screen', { width: 1280, height: 800 }],
   ['an upright tablet', { width: 820, height: 1180 }],
+  ['a phone', { width: 390, height: 844 }],
 ])(
   'on %s every control is 44 pixels large and 8 from the next, and every word 16 high',
   async (_, viewport) => {

@@ -11,8 +11,9 @@ import { useKeeps } from '../store/use-database.ts';
 import type { AboutAsked } from './About.tsx';
 import { NoPins } from './NoPins.tsx';
 import { PanelEnd } from './PanelEnd.tsx';
-import { addressOf, go } from './route.ts';
+import { go } from './route.ts';
 import { SaveState, SaveTrouble } from './SaveState.tsx';
+import { StageList } from './StageList.tsx';
 import { firstStage, nextStage } from './stage-order.ts';
 import { stages } from './stages.ts';
 
@@ -66,21 +67,8 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
             Redo
           </Button>
         </div>
+        <StageList id={id} now={now} />
       </header>
-      <nav aria-label="Stages of the work" className="stages">
-        <ol>
-          {stages.map((one) => (
-            <li key={one.id}>
-              <a
-                href={addressOf({ at: 'design', id, stage: one.id })}
-                aria-current={one === now ? 'step' : undefined}
-              >
-                {one.title}
-              </a>
-            </li>
-          ))}
-        </ol>
-      </nav>
       <main className="sheet-place">
         <Sheet onReady={setView} />
       </main>

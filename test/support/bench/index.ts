@@ -5,7 +5,7 @@ import { startBench } from './serve.ts';
 
 export { downloaded } from './downloads.ts';
 export { fileAsked, giveFile, jsonFile, savedPattern } from './files.ts';
-export { choose, everyTapCounts, goTo, openFile } from './pages.ts';
+export { choose, everyTapCounts, goTo, openFile, showStages } from './pages.ts';
 
 /** The bench in a browser, for one file of tests. */
 export interface BenchInBrowser {

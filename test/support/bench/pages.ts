@@ -13,8 +13,17 @@ export async function beginFromPaper(page: Page, file: GivenFile): Promise<void>
   await page.getByRole('heading', { level: 2, name: 'Paper' }).waitFor();
 }
 
+/** Opens the list of the stages where it is behind a button, as on a phone. */
+export async function showStages(page: Page): Promise<void> {
+  const list = page.getByRole('navigation', { name: 'Stages of the work' });
+  await list.waitFor();
+  const button = list.getByRole('button', { expanded: false });
+  if (await button.isVisible()) await button.press('Enter');
+}
+
 /** Goes to a stage of the open design. */
 export async function goTo(page: Page, stage: string): Promise<void> {
+  await showStages(page);
   await page.getByRole('link', { name: stage, exact: true }).click();
   await page.getByRole('heading', { level: 2, name: stage }).waitFor();
 }

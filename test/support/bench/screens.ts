@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { goTo, openFile } from './pages.ts';
+import { goTo, openFile, showStages } from './pages.ts';
 
 /**
  * Takes a page to every screen that there is: the shelf empty and filled, the settings, and each stage that the
@@ -19,6 +19,7 @@ export async function onEveryScreen(
   };
   await here('empty shelf');
   await openFile(page, 'examples/rosehip-edging.json');
+  await showStages(page);
   for (const stage of await page.getByRole('navigation').getByRole('link').allTextContents()) {
     await goTo(page, stage);
     await here(stage);
