@@ -12,6 +12,7 @@ import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { backUp, bringBack } from './backup-jobs.ts';
 import { bytesOf } from './bytes.ts';
+import { draftPreview } from './draft-preview.ts';
 import { lightJobs } from './light-jobs.ts';
 import { makeJobs } from './make-jobs.ts';
 import { open } from './open-job.ts';
@@ -23,12 +24,15 @@ import { size, sizeTable } from './size-jobs.ts';
  * values back.
  */
 export const jobs = {
+  /** Done once the jobs are loaded. */
+  load: (_progress: Progress) => {},
   open,
   container: async (pattern: Pattern, pictures: ReadonlyMap<string, Blob>, _progress: Progress) =>
     writeContainer({ pattern, pictures: await bytesOf(pictures) }),
   backUp,
   bringBack,
   /** `fresh` is the path of a part that was just put in, and is made to fit. */
+  draftPreview,
   draft: (source: RecipeSource, fresh: string | null, _progress: Progress) =>
     fresh === null ? draftRecipe(source, []) : draftFitting(source, fresh),
   arrange: (pattern: Pattern, steps: readonly ArrangeStep[], _progress: Progress) =>

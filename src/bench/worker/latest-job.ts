@@ -15,6 +15,8 @@ export class LatestJob<Name extends keyof Jobs> {
   #stops = 0;
   #begun = 0;
   #running: Promise<unknown> | null = null;
+  /** Settled once the worker has what it works with: no wish is to blame for how long that takes. */
+  #loaded: Promise<void> = Promise.resolve();
 
   constructor(name: Name) {
     this.#name = name;
@@ -29,8 +31,7 @@ export class LatestJob<Name extends keyof Jobs> {
       if (number !== this.#newest) return null;
     }
     this.#begun = performance.now();
-    const worker = this.#worker ?? new HeldWorker();
-    this.#worker = worker;
+    const worker = this.#held();
     const job = worker.run(this.#name, given);
     const running = job.then(
       () => {},
@@ -51,7 +52,20 @@ export class LatestJob<Name extends keyof Jobs> {
 
   /** Gets a worker ready, so that the first wish need not wait for it. */
   warm(): void {
-    this.#worker ??= new HeldWorker();
+    this.#held();
+  }
+
+  #held(): HeldWorker {
+    if (this.#worker) return this.#worker;
+    const worker = new HeldWorker();
+    this.#worker = worker;
+    this.#loaded = worker.run('load', []).then(
+      () => {
+        this.#begun = performance.now();
+      },
+      () => {},
+    );
+    return worker;
   }
 
   /** Forgets every wish. */
@@ -69,6 +83,7 @@ export class LatestJob<Name extends keyof Jobs> {
 
   /** Waits for the job that runs; one that takes too long is called off. */
   async #idle(): Promise<void> {
+    await Promise.race([this.#running, this.#loaded]);
     const rest = Math.max(0, this.#begun + PATIENCE - performance.now());
     let timer: ReturnType<typeof setTimeout> | undefined;
     const late = new Promise<'late'>((resolve) => {

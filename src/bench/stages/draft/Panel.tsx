@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { useDesignState } from '../../document/use-design.ts';
 import { Message } from '../../parts/Message.tsx';
 import { Arrange } from './arrange/Arrange.tsx';
@@ -8,9 +9,11 @@ import './draft.css';
 export function Panel() {
   const { pattern } = useDesignState();
   const { recipe } = pattern;
+  // One and the same for as long as the pattern is: what is tried and dragged begins anew with another.
+  const drafted = useMemo(() => (recipe ? { ...pattern, recipe } : null), [pattern, recipe]);
   return (
     <>
-      {recipe ? <RecipePanel pattern={{ ...pattern, recipe }} /> : <NoRecipe />}
+      {drafted ? <RecipePanel pattern={drafted} /> : <NoRecipe />}
       <Arrange pattern={pattern} />
     </>
   );

@@ -35,7 +35,7 @@ export function RecipePanel({ pattern }: { readonly pattern: Drafted }) {
       <p>{MAKES[pattern.recipe.kind]} Change a figure, and the sheet shows what comes of it.</p>
       <TrialBar trial={trial} onKeep={keep} />
       {!trial.isChanged && <LostEdits lost={lost} />}
-      <Guides trial={trial} onKept={(job) => setLost(job.lost)} />
+      <Guides pattern={pattern} trial={trial} onKept={(job) => setLost(job.lost)} />
       <Figures
         trial={trial}
         recipe={trial.isPassing ? pattern.recipe : trial.recipe}

@@ -5,6 +5,7 @@ import type { DraftJob } from '#jobs/draft/draft.ts';
 import { withFigures } from '#jobs/draft/set.ts';
 import type { Trouble } from '#jobs/trouble.ts';
 import { sameValue } from '#pattern/equal.ts';
+import type { Pattern } from '#pattern/pattern.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { useWork } from '../../document/use-design.ts';
 import { useSheet } from '../../sheet/handle.ts';
@@ -32,8 +33,18 @@ export interface Trial {
   /** One step to what is tried; null where it cannot be drafted after all. */
   keep(words: string): Promise<DraftJob | null>;
   leave(): void;
-  /** Drafts a recipe and keeps it at once as one step, where it can be drafted. */
-  become(recipe: Recipe, words: string): Promise<DraftJob | null>;
+  /**
+   * Drafts a recipe and keeps it at once as one step, where it can be drafted; else the one that is kept `orElse`.
+   */
+  become(recipe: Recipe, words: string, orElse?: Recipe | null): Promise<Kept | null>;
+  /** Shows a pattern for as long as a drag lasts; for null what is tried. */
+  show(passing: Pattern | null): void;
+}
+
+export interface Kept {
+  readonly job: DraftJob;
+  /** Why another was kept than was wished; null where the wish was met. */
+  readonly refused: TrialTrouble | null;
 }
 
 export interface TryOptions {
@@ -65,6 +76,7 @@ export function useTrial(pattern: Drafted): Trial {
   const rest = (with_: Partial<State> = {}) => {
     drafter.stop();
     tried.current = null;
+    sheet.setDress({});
     setState({ ...REST, ...with_ });
   };
   useEffect(() => {
@@ -131,12 +143,16 @@ export function useTrial(pattern: Drafted): Trial {
       return job?.ok ? kept(job.value, words) : null;
     },
     leave: () => rest(),
-    async become(wish, words) {
+    async become(wish, words, orElse = null) {
       const job = await draft(wish, { isPassing: true });
-      if (job?.ok) return kept(job.value, words);
-      if (job) rest({ trouble: job.trouble });
+      if (job?.ok) return { job: kept(job.value, words), refused: null };
+      if (!job) return null;
+      const other = orElse && (await draft(orElse, { isPassing: true }));
+      if (other?.ok) return { job: kept(other.value, words), refused: job.trouble };
+      if (!orElse || other) rest({ trouble: job.trouble });
       return null;
     },
+    show: (passing) => sheet.setDress({ instead: passing ?? preview }),
   };
 }
 

@@ -2,19 +2,25 @@ import { distance, type Point } from '#base/geometry/point.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import type { TapeRecipe } from '#pattern/recipe/tape.ts';
 import { type Guide, type GuideSpot, onLine, rounded, straightLine } from './guide.ts';
-import { guidesOfMotifs } from './of-motif.ts';
-import { guidesOfTapes } from './of-tape.ts';
+import { motifGuides } from './of-motif.ts';
+import { tapeGuide } from './of-tape.ts';
 
 /** Everything in a recipe that is drawn by points; nothing where all of it is figures. */
 export function guidesOf(recipe: Recipe): Guide[] {
-  if (recipe.kind === 'motif') return guidesOfMotifs(recipe);
+  if (recipe.kind === 'motif') return recipe.motifs.flatMap((_, at) => motifGuides(recipe, at));
   if (recipe.kind !== 'tape') return [];
-  return [
-    ...guidesOfTapes(recipe),
-    ...recipe.plaits.map((_, at) => plaitGuide(recipe, at)),
-    ...recipe.leaves.map((_, at) => leafGuide(recipe, at)),
-    ...recipe.joins.map((_, at) => joinGuide(recipe, at)),
-  ];
+  return TAPE_PARTS.flatMap((list) => recipe[list].map((_, at) => TAPE_GUIDES[list](recipe, at)));
+}
+
+/** What is drawn by points at one path of a recipe; null where nothing is. The others are not looked at. */
+export function guideAt(recipe: Recipe, path: string): Guide | null {
+  const [list, number] = path.split('.');
+  const at = Number(number);
+  if (recipe.kind === 'motif') {
+    return recipe.motifs[at] ? (motifGuides(recipe, at).find((guide) => guide.path === path) ?? null) : null;
+  }
+  const part = TAPE_PARTS.find((one) => one === list);
+  return recipe.kind === 'tape' && part && recipe[part][at] ? TAPE_GUIDES[part](recipe, at) : null;
 }
 
 function plaitGuide(recipe: TapeRecipe, at: number): Guide {
@@ -63,6 +69,9 @@ function joinGuide(recipe: TapeRecipe, at: number): Guide {
     setSharp: null,
   };
 }
+
+const TAPE_GUIDES = { tapes: tapeGuide, plaits: plaitGuide, leaves: leafGuide, joins: joinGuide } as const;
+const TAPE_PARTS = ['tapes', 'plaits', 'leaves', 'joins'] as const;
 
 /** The spot of a line that lies nearest to a place, and how far off it is; null where there is no line. */
 export function nearestSpot(

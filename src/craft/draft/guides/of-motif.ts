@@ -6,15 +6,15 @@ import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { placedKnots } from '../motif/shape.ts';
 import { type Guide, type GuideSpot, onLine, rounded, STEPS } from './guide.ts';
 
-/** Where each motif lies, and its outline, in the first repeat. */
-export const guidesOfMotifs = (recipe: MotifRecipe): Guide[] =>
-  recipe.motifs.flatMap((motif, at) => {
-    const put = (changed: Partial<MotifShape>): Recipe => ({
-      ...recipe,
-      motifs: recipe.motifs.with(at, { ...motif, ...changed }),
-    });
-    return [outlineGuide(motif, `motifs.${at}`, put), placeGuide(motif, `motifs.${at}.at`, put)];
+/** The outline of a motif, and where it lies, in the first repeat. */
+export function motifGuides(recipe: MotifRecipe, at: number): Guide[] {
+  const motif = recipe.motifs[at]!;
+  const put = (changed: Partial<MotifShape>): Recipe => ({
+    ...recipe,
+    motifs: recipe.motifs.with(at, { ...motif, ...changed }),
   });
+  return [outlineGuide(motif, `motifs.${at}`, put), placeGuide(motif, `motifs.${at}.at`, put)];
+}
 
 const FEWEST = 3;
 

@@ -7,19 +7,19 @@ import { type Guide, type GuideSpot, onLine, rounded, STEPS, straightLine } from
 type Through = Extract<TapeCourse, { through: unknown }>;
 type Drawn = Extract<TapeCourse, { curves: unknown }>;
 
-/** The middle lines of the tapes, as they are drawn the first time. */
-export const guidesOfTapes = (recipe: TapeRecipe): Guide[] =>
-  recipe.tapes.map((tape, at) => {
-    const put = (course: TapeCourse): Recipe => ({
-      ...recipe,
-      tapes: recipe.tapes.with(at, { ...tape, course }),
-    });
-    const { course } = tape;
-    const of = { path: `tapes.${at}`, line: lineOf(tape, at, recipe.again), setSharp: null };
-    return 'through' in course
-      ? { ...of, ...guideThrough(course, fewest(tape, recipe.again), put) }
-      : { ...of, ...guideDrawn(course, put) };
+/** The middle line of a tape, as it is drawn the first time. */
+export function tapeGuide(recipe: TapeRecipe, at: number): Guide {
+  const tape = recipe.tapes[at]!;
+  const put = (course: TapeCourse): Recipe => ({
+    ...recipe,
+    tapes: recipe.tapes.with(at, { ...tape, course }),
   });
+  const { course } = tape;
+  const of = { path: `tapes.${at}`, line: lineOf(tape, at, recipe.again), setSharp: null };
+  return 'through' in course
+    ? { ...of, ...guideThrough(course, fewest(tape, recipe.again), put) }
+    : { ...of, ...guideDrawn(course, put) };
+}
 
 type Edits = Pick<Guide, 'points' | 'move' | 'add' | 'remove'>;
 

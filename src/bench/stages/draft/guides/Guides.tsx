@@ -2,24 +2,30 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Point } from '#base/geometry/point.ts';
 import type { GuideSpot } from '#craft/draft/guides/guide.ts';
 import { guidesOf, spotBehind } from '#craft/draft/guides/guides.ts';
+import type { Drafted } from '#craft/draft/redraft.ts';
 import type { DraftJob } from '#jobs/draft/draft.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
 import type { Recipe } from '#pattern/recipe/recipe.ts';
 import { announce } from '../../../parts/announce.ts';
 import { Choice } from '../../../parts/Choice.tsx';
+import { Message } from '../../../parts/Message.tsx';
 import { boxAround } from '../../../sheet/camera.ts';
 import { useSheet } from '../../../sheet/handle.ts';
 import { useTool } from '../../../sheet/use-tool.ts';
-import type { Trial } from '../use-trial.ts';
+import { trialTroubleInWords } from '../trouble-words.ts';
+import type { Trial, TrialTrouble } from '../use-trial.ts';
+import { DragPreview } from './drag-preview.ts';
 import { type ChosenPoint, type GuideMode, GuideTool } from './guide-tool.ts';
 import { PointFields } from './PointFields.tsx';
 import { PointTable } from './PointTable.tsx';
 
 /** The points that guide tapes, plaits and outlines: on the sheet by touch, and here by keyboard and as a list. */
 export function Guides({
+  pattern,
   trial,
   onKept,
 }: {
+  readonly pattern: Drafted;
   readonly trial: Trial;
   /** After an edit was kept: what became of the edits by hand. */
   readonly onKept: (job: DraftJob) => void;
@@ -31,24 +37,30 @@ export function Guides({
   const chosen = kept && guides[kept.guide]?.points[kept.point] ? kept : null;
   const guide = chosen ? guides[chosen.guide]! : null;
   const point = chosen ? guide!.points[chosen.point]! : null;
-  /** What a drag began with. */
-  const begun = useRef<{ readonly recipe: Recipe; readonly isTrying: boolean } | null>(null);
+  /** Why the dragged point does not lie where it was let go. */
+  const [refused, setRefused] = useState<TrialTrouble | null>(null);
+  const preview = useMemo(() => new DragPreview(), []);
+  useEffect(() => () => preview.close(), [preview]);
+  const hasGuides = guides.length > 0;
+  useEffect(() => {
+    if (hasGuides) preview.warm();
+  }, [preview, hasGuides]);
 
   const isTrying = trial.isChanged && !trial.isPassing;
   /** One step; where figures are being tried as well it joins them. */
-  const edit = (recipe: Recipe | null, words: string, joins = isTrying) => {
+  const edit = (recipe: Recipe | null, words: string, orElse: Recipe | null = null) => {
     if (!recipe) return;
-    if (joins) trial.tryOut(recipe);
-    else {
-      void trial.become(recipe, words).then((job) => {
-        if (!job) return;
-        announce(`${words}.`);
-        onKept(job);
-      });
-    }
+    setRefused(null);
+    if (isTrying) return trial.tryOut(recipe);
+    void trial.become(recipe, words, orElse).then((kept) => {
+      if (!kept) return;
+      setRefused(kept.refused);
+      announce(`${words}.`);
+      onKept(kept.job);
+    });
   };
-  const move = (at: ChosenPoint, place: Point, joins = isTrying) =>
-    edit(guides[at.guide]!.move(at.point, place), `Moved ${nameOf(at)}`, joins);
+  const move = (at: ChosenPoint, place: Point, orElse: Recipe | null = null) =>
+    edit(guides[at.guide]!.move(at.point, place), `Moved ${nameOf(at)}`, orElse);
   const add = (at: number, spot: GuideSpot) => {
     edit(guides[at]!.add?.(spot) ?? null, 'Added a point');
     setChosen({ guide: at, point: nextPoint(guides[at]!.points, spot.after) });
@@ -69,17 +81,12 @@ export function Guides({
 
   const events = {
     choose,
-    drag(at: ChosenPoint, place: Point) {
-      begun.current ??= { recipe: trial.recipe, isTrying };
-      const start = guidesOf(begun.current.recipe)[at.guide]!;
-      trial.tryOut(start.move(at.point, place), { isPassing: true });
-    },
+    drag: (recipe: Recipe) => void preview.ask(pattern, recipe, trial.show),
     drop(at: ChosenPoint, place: Point | null) {
-      const start = begun.current;
-      begun.current = null;
-      if (!start) return;
-      if (place) move(at, place, start.isTrying);
-      else trial.tryOut(start.recipe);
+      const works = preview.end();
+      // What was drafted last stays in sight until the end of the drag is drafted.
+      if (isTrying || !place) trial.show(null);
+      if (place && guides[at.guide]?.points[at.point]) move(at, place, works);
     },
     nudge(across: number, down: number) {
       if (chosen && point) move(chosen, { x: point.x + across, y: point.y + down });
@@ -95,7 +102,7 @@ export function Guides({
     () =>
       new GuideTool({
         choose: (at) => latest.current.choose(at),
-        drag: (at, place) => latest.current.drag(at, place),
+        drag: (recipe) => latest.current.drag(recipe),
         drop: (at, place) => latest.current.drop(at, place),
         nudge: (across, down) => latest.current.nudge(across, down),
         add: (at, spot) => latest.current.add(at, spot),
@@ -109,10 +116,16 @@ export function Guides({
     sheet.redraw();
   }, [tool, sheet, guides, mode, chosen]);
 
-  if (guides.length === 0) return null;
+  if (!hasGuides) return null;
   return (
     <section className="guides" aria-label="Guiding points">
       <h3>Guiding points</h3>
+      {refused && (
+        <Message kind="caution" onDismiss={() => setRefused(null)}>
+          <p>The point cannot lie where you let it go, and stays where it could lie last.</p>
+          <p>{trialTroubleInWords(refused)}</p>
+        </Message>
+      )}
       <Choice
         label="A touch of the sheet"
         value={mode}

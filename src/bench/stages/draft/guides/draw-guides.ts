@@ -1,26 +1,21 @@
 import type { Point } from '#base/geometry/point.ts';
 import type { Guide } from '#craft/draft/guides/guide.ts';
 import type { Overlay } from '../../../sheet/tool.ts';
-import type { ChosenPoint, GuideToolState } from './guide-tool.ts';
+import type { ChosenPoint } from './guide-tool.ts';
 
 /** Over the white sheet in either look. */
 const COLOUR = '#1c5d5a';
 const PAPER = '#ffffff';
 
 /** Draws the guides with their points; the chosen point is filled and ringed, corners and shaping points are square. */
-export function drawGuides(
-  overlay: Overlay,
-  { guides, chosen }: GuideToolState,
-  held: (ChosenPoint & { readonly place: Point }) | null,
-): void {
+export function drawGuides(overlay: Overlay, guides: readonly Guide[], chosen: ChosenPoint | null): void {
   const { context } = overlay;
   context.strokeStyle = COLOUR;
   for (const guide of guides) drawLine(overlay, guide);
   for (const [g, { points }] of guides.entries()) {
     for (const [p, point] of points.entries()) {
-      const isHeld = held?.guide === g && held.point === p;
       const isChosen = chosen?.guide === g && chosen.point === p;
-      drawPoint(overlay, isHeld ? held.place : point, isChosen, point.isSharp || !point.isOn);
+      drawPoint(overlay, point, isChosen, point.isSharp || !point.isOn);
     }
   }
 }

@@ -1,6 +1,7 @@
 import { distance, type Point } from '#base/geometry/point.ts';
 import type { Guide, GuideSpot } from '#craft/draft/guides/guide.ts';
-import { nearestSpot } from '#craft/draft/guides/guides.ts';
+import { guideAt, nearestSpot } from '#craft/draft/guides/guides.ts';
+import type { Recipe } from '#pattern/recipe/recipe.ts';
 import type { Overlay, SheetTool, SheetTouch } from '../../../sheet/tool.ts';
 import { drawGuides } from './draw-guides.ts';
 
@@ -21,8 +22,8 @@ export interface GuideToolState {
 
 export interface GuideToolEvents {
   choose(chosen: ChosenPoint | null): void;
-  /** Where a point is while it is dragged. */
-  drag(chosen: ChosenPoint, place: Point): void;
+  /** What the recipe is with the point where it is while it is dragged. */
+  drag(recipe: Recipe): void;
   /** Where it was let go; null where the drag was broken off. */
   drop(chosen: ChosenPoint, place: Point | null): void;
   nudge(across: number, down: number): void;
@@ -37,7 +38,7 @@ export const NUDGES = [0.1, 1] as const;
 export class GuideTool implements SheetTool {
   readonly #events: GuideToolEvents;
   #state: GuideToolState = { guides: [], mode: 'choose', chosen: null };
-  #held: { readonly chosen: ChosenPoint; readonly start: Point; place: Point } | null = null;
+  #held: { readonly chosen: ChosenPoint; readonly start: Guide; now: Guide } | null = null;
 
   constructor(events: GuideToolEvents) {
     this.#events = events;
@@ -56,22 +57,27 @@ export class GuideTool implements SheetTool {
   grabs(touch: SheetTouch): boolean {
     const chosen = this.#pointAt(touch);
     if (!chosen) return false;
-    const start = this.#placeOf(chosen);
-    this.#held = { chosen, start, place: start };
+    const start = this.#state.guides[chosen.guide]!;
+    this.#held = { chosen, start, now: start };
     this.#events.choose(chosen);
     return true;
   }
 
   drag(from: SheetTouch, to: SheetTouch): void {
-    if (!this.#held) return;
-    this.#held.place = moved(this.#held.start, from, to);
-    this.#events.drag(this.#held.chosen, this.#held.place);
+    const held = this.#held;
+    if (!held) return;
+    const { start, chosen } = held;
+    const recipe = start.move(chosen.point, moved(start.points[chosen.point]!, from, to));
+    held.now = guideAt(recipe, start.path) ?? start;
+    this.#events.drag(recipe);
   }
 
   drop(from: SheetTouch, to: SheetTouch, kept: boolean): void {
     const held = this.#held;
     this.#held = null;
-    if (held) this.#events.drop(held.chosen, kept ? moved(held.start, from, to) : null);
+    if (!held) return;
+    const { start, chosen } = held;
+    this.#events.drop(chosen, kept ? moved(start.points[chosen.point]!, from, to) : null);
   }
 
   key({ key, shiftKey, ctrlKey, metaKey, altKey }: KeyboardEvent): boolean {
@@ -88,7 +94,8 @@ export class GuideTool implements SheetTool {
 
   draw(overlay: Overlay): void {
     const held = this.#held;
-    drawGuides(overlay, this.#state, held && { ...held.chosen, place: held.place });
+    const { guides, chosen } = this.#state;
+    drawGuides(overlay, held ? guides.with(held.chosen.guide, held.now) : guides, chosen);
   }
 
   #add({ at, reach }: SheetTouch): void {
