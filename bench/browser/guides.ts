@@ -4,7 +4,6 @@
  */
 import type { Browser } from 'playwright-core';
 import { guidesOf } from '#craft/draft/guides/guides.ts';
-import { libraryRecipe } from '#jobs/draft/source.ts';
 import { boxOfPattern } from '#pattern/pins.ts';
 import { cameraOn, toScreen } from '../../src/bench/sheet/camera.ts';
 import { launchChromium } from '../../test/support/bench/browser.ts';
@@ -24,15 +23,16 @@ await measureServed(async (address) => {
 });
 
 async function dragPoint(browser: Browser, address: string, name: string): Promise<void> {
-  const { about, recipe } = libraryRecipe(name)!;
+  const pattern = commanded(name, {});
+  const { about, recipe } = pattern;
   const page = await browser.newPage({ viewport: { width: 1280, height: 800 } });
   await page.goto(address);
   await fromRecipe(page, new RegExp(`^${about.name}`));
   await page.waitForTimeout(2000);
   const { x, y, width, height } = (await page.locator('canvas.sheet').boundingBox())!;
   const view = { width, height };
-  const camera = cameraOn(boxOfPattern(commanded(name, {})), view);
-  const { left, top } = toScreen(camera, view, guidesOf(recipe)[0]!.points[1]!);
+  const camera = cameraOn(boxOfPattern(pattern), view);
+  const { left, top } = toScreen(camera, view, guidesOf(recipe!)[0]!.points[1]!);
   const to = (dx: number, dy: number) => page.mouse.move(x + left + dx, y + top + dy);
   const drag = await watchMainThread(browser, page, async () => {
     await to(0, 0);
