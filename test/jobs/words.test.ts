@@ -13,6 +13,7 @@ const troubles: Trouble[] = [
   { kind: 'not-a-picture', is: 'SVG' },
   { kind: 'not-a-picture', is: 'JSON' },
   { kind: 'damaged-picture', format: 'JPEG' },
+  { kind: 'pixels-withheld' },
   { kind: 'picture-too-large', width: 30_000, height: 20_000, limit: 100_000_000 },
   { kind: 'no-such-file' },
   { kind: 'is-a-folder' },

@@ -23,9 +23,12 @@ export async function holdDesign(id: string, events: HoldingEvents): Promise<Hol
   const channel = new BroadcastChannel(name);
   let release: (() => void) | null = null;
 
-  const request = (wish: LockOptions): Promise<boolean> =>
+  // Over a connection that is not secure browsers have none: then what is put away late goes to a copy.
+  const locks: LockManager | undefined = navigator.locks;
+  const request = async (wish: LockOptions): Promise<boolean> =>
+    locks === undefined ||
     new Promise((resolve) => {
-      navigator.locks
+      locks
         .request(name, wish, (lock) => {
           resolve(lock !== null);
           if (!lock) return;

@@ -40,6 +40,8 @@ export type PictureTrouble =
   | { readonly kind: 'empty-file' }
   | { readonly kind: 'not-a-picture'; readonly is: string | null }
   | { readonly kind: 'damaged-picture'; readonly format: string }
+  /** The browser gives made-up pixels in place of the picture's own, so that nobody is known again by them. */
+  | { readonly kind: 'pixels-withheld' }
   | {
       readonly kind: 'picture-too-large';
       readonly width: number;

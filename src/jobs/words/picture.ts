@@ -12,6 +12,8 @@ export function pictureTroubleInWords(trouble: PictureTrouble): string {
       return notAPicture(trouble.is);
     case 'damaged-picture':
       return `The ${trouble.format} picture is damaged or breaks off. If it was copied or sent, copy it again; if it was always so, scan the paper again.`;
+    case 'pixels-withheld':
+      return 'This browser keeps the dots of pictures from every page, as a guard against being tracked, so that no pins can be seen. Let this page read them (the setting speaks of fingerprinting or canvas), or use another browser.';
     case 'picture-too-large': {
       const { width, height, limit } = trouble;
       return `The picture is too large: ${width} by ${height} dots, and at most ${limit / 1e6} million in all can be opened. Scan it at 600 dots an inch or less, or in parts.`;

@@ -74,6 +74,7 @@ const PICTURE: Kinds<PictureTrouble> = {
   'empty-file': true,
   'not-a-picture': true,
   'damaged-picture': true,
+  'pixels-withheld': true,
   'picture-too-large': true,
 };
 

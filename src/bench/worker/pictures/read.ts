@@ -1,5 +1,5 @@
 import { type Progress, silent } from '#base/progress.ts';
-import { done, type Result } from '#base/result.ts';
+import { done, failed, type Result } from '#base/result.ts';
 import { densitiesIn } from '#jobs/picture/density.ts';
 import { notesOn, turned } from '#jobs/picture/notes.ts';
 import type { FileScale, PictureFile, PictureIn, PictureTrouble } from '#jobs/picture/picture.ts';
@@ -8,6 +8,7 @@ import { type Decoded, decode } from './decode.ts';
 import { writeGrey } from './grey.ts';
 import { stating } from './stating.ts';
 import { UprightPicture } from './upright.ts';
+import { pixelsAreWithheld } from './withheld.ts';
 
 /**
  * Decodes a JPEG, PNG, TIFF or WebP file to grey pixels, upright by its EXIF orientation, 8 bits deep, with
@@ -19,6 +20,7 @@ export async function readPicture(
   progress: Progress = silent,
 ): Promise<Result<PictureIn, PictureTrouble>> {
   progress('read', 0);
+  if (pixelsAreWithheld()) return failed({ kind: 'pixels-withheld' });
   const decoded = await decode(bytes);
   if (!decoded.ok) return decoded;
   const { format, headers, bitmap } = decoded.value;
