@@ -1,5 +1,5 @@
 import { changeBetween } from '#pattern/change/between.ts';
-import { applyChange, type Change, undoChange } from '#pattern/change/change.ts';
+import { applyChange, applyFitting, type Change, undoChange } from '#pattern/change/change.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { Watched } from '../watched/watched.ts';
 import type { Step } from './step.ts';
@@ -36,19 +36,23 @@ export class OpenDesign {
 
   /** One step: a change made for the pattern as it is. A change of nothing is no step. */
   edit(change: Change, words: string): void {
-    const state = this.state();
-    if (!state.editable || Object.keys(change).length === 0) return;
-    this.#set({
-      ...state,
-      pattern: applyChange(state.pattern, change),
-      past: [...state.past, { change, words }],
-      future: [],
-    });
+    this.#step(change, words, applyChange);
   }
 
   /** One step to another pattern, such as a job gives back. */
   become(pattern: Pattern, words: string): void {
-    this.edit(changeBetween(this.state().pattern, pattern), words);
+    this.#step(changeBetween(this.state().pattern, pattern), words, applyFitting);
+  }
+
+  #step(change: Change, words: string, apply: typeof applyChange): void {
+    const state = this.state();
+    if (!state.editable || Object.keys(change).length === 0) return;
+    this.#set({
+      ...state,
+      pattern: apply(state.pattern, change),
+      past: [...state.past, { change, words }],
+      future: [],
+    });
   }
 
   undo(): void {

@@ -1,4 +1,4 @@
-import type { Box } from '#base/geometry/box.ts';
+import { type Box, boxHolds, heightOf, widthOf } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
 import { films } from '#paper/ink/tints.ts';
 import type { Pattern } from '#pattern/pattern.ts';
@@ -19,6 +19,8 @@ const TOUCH_REACH = 22;
 const CURSOR_STEP = 20;
 /** A change of less than this share of the view is painted at once; a larger one a piece at a time. */
 const SMALL_SHARE = 0.15;
+/** So is one with more pins in it than this, however little of the view they take. */
+const FEW_PINS = 1000;
 
 export interface SheetEvents {
   undo(): void;
@@ -33,7 +35,11 @@ export class SheetView implements SheetHandle, GestureListener {
   readonly #gestures: Gestures;
   readonly #resized: ResizeObserver;
   #pattern: Pattern;
-  #scene: Scene;
+  /** Null until it is first drawn, and a step behind until the next frame where the pattern changed. */
+  #scene: Scene | null = null;
+  #isSceneBehind = true;
+  /** Whether the next frame begins a whole new picture. */
+  #isToPaint = true;
   #paper: PaperUnder | null = null;
   #camera: Camera | null = null;
   #tool: SheetTool | null = null;
@@ -49,7 +55,6 @@ export class SheetView implements SheetHandle, GestureListener {
     this.#canvas = canvas;
     this.#events = events;
     this.#pattern = pattern;
-    this.#scene = sceneOf(pattern, null);
     this.#gestures = new Gestures(canvas, this);
     canvas.addEventListener('keydown', this.#key);
     canvas.addEventListener('focus', this.redraw);
@@ -198,29 +203,45 @@ export class SheetView implements SheetHandle, GestureListener {
     return this.#camera;
   }
 
+  /** However much changes before the next frame, all of it is brought up to date once. */
   #changeScene(): void {
-    const before = this.#scene;
-    this.#scene = sceneOf(this.#dress.instead ?? this.#pattern, before);
-    const changed = differenceBox(before, this.#scene);
-    if (!changed) return;
-    const { width, height } = this.#view();
-    const { scale } = this.#cameraNow();
-    const area = (changed.right - changed.left) * (changed.bottom - changed.top) * scale * scale;
-    if (area > width * height * SMALL_SHARE) this.#repaint();
-    else this.#base.paintPart(this.#painting(), changed);
+    this.#isSceneBehind = true;
     this.redraw();
   }
 
   readonly #repaint = (): void => {
-    const { width, height } = this.#view();
-    if (width === 0 || height === 0) return;
-    this.#base.paintAll(this.#painting());
+    this.#isToPaint = true;
     this.redraw();
   };
 
-  #painting(): Painting {
+  #catchUp(): void {
+    if (this.#isSceneBehind) {
+      const before = this.#scene;
+      const scene = sceneOf(this.#dress.instead ?? this.#pattern, before);
+      this.#scene = scene;
+      this.#isSceneBehind = false;
+      const changed = before && differenceBox(before, scene);
+      if (changed && !this.#isToPaint && this.#isSmall(changed, scene)) {
+        this.#base.paintPart(this.#painting(scene), changed);
+      } else if (changed || !before) this.#isToPaint = true;
+    }
+    const isSharp = this.#drag || this.#base.serves(this.#cameraNow(), this.#view());
+    if (this.#isToPaint || !isSharp) this.#base.paintAll(this.#painting(this.#scene!));
+    this.#isToPaint = false;
+  }
+
+  #isSmall(changed: Box, { pattern }: Scene): boolean {
+    const { width, height } = this.#view();
+    const { scale } = this.#cameraNow();
+    const area = widthOf(changed) * heightOf(changed) * scale * scale;
+    if (area > width * height * SMALL_SHARE) return false;
+    let pins = 0;
+    return pattern.pins.every((pin) => !boxHolds(changed, pin) || ++pins <= FEW_PINS);
+  }
+
+  #painting(scene: Scene): Painting {
     return {
-      scene: this.#scene,
+      scene,
       camera: this.#cameraNow(),
       view: this.#view(),
       ratio: devicePixelRatio,
@@ -244,7 +265,7 @@ export class SheetView implements SheetHandle, GestureListener {
     const context = this.#canvas.getContext('2d', { alpha: false });
     if (!context) return;
     const camera = this.#cameraNow();
-    if (!this.#drag && !this.#base.serves(camera, view)) this.#base.paintAll(this.#painting());
+    this.#catchUp();
     const more = this.#base.work();
     context.setTransform(ratio, 0, 0, ratio, 0, 0);
     context.fillStyle = '#ffffff';

@@ -1,9 +1,11 @@
 import { sameValue } from '#pattern/equal.ts';
 import type { DesignState, Journal } from '../document/open-design.ts';
 import type { Step } from '../document/step.ts';
+import { nextTask } from '../parts/next-task.ts';
 import { abandon, type Database, type DesignCard, type Writing } from './database.ts';
 import { createDesign, readPictures, TABLES } from './designs.ts';
 import { putPattern } from './pieces.ts';
+import { sameChange } from './same-change.ts';
 import { keepVersion } from './versions.ts';
 
 /** Whether everything done so far is in the store. */
@@ -127,7 +129,10 @@ export class DesignJournal implements Journal {
   async #readBack(card: DesignCard, { past }: DesignState): Promise<void> {
     const kept = await this.#database.get('cards', card.id);
     const last = past.length > 0 ? await this.#database.get('steps', [card.id, card.done - 1]) : undefined;
-    if (!sameValue(writtenHere(kept), writtenHere(card)) || !sameValue(last?.change, past.at(-1)?.change)) {
+    // To get a long step out of the store is work enough for one task.
+    await nextTask();
+    const isSame = await sameChange(last?.change, past.at(-1)?.change);
+    if (!isSame || !sameValue(writtenHere(kept), writtenHere(card))) {
       throw new Error('What was written could not be read back.');
     }
   }

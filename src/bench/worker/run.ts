@@ -1,5 +1,6 @@
 import type { Progress } from '#base/progress.ts';
-import { HeldWorker, type JobGiven, type JobMade } from './held-worker.ts';
+import { nextTask } from '../parts/next-task.ts';
+import { CalledOff, HeldWorker, type JobGiven, type JobMade } from './held-worker.ts';
 import type { Jobs } from './jobs.ts';
 
 /**
@@ -11,7 +12,9 @@ export async function runJob<Name extends keyof Jobs>(
   given: JobGiven<Name>,
   { progress = () => {}, signal }: { readonly progress?: Progress; readonly signal?: AbortSignal } = {},
 ): Promise<JobMade<Name>> {
-  signal?.throwIfAborted();
+  // To hand a large pattern over takes time of its own, which is not added to that of the gesture that asked for it.
+  await nextTask();
+  if (signal?.aborted) throw new CalledOff();
   const worker = new HeldWorker();
   const stop = () => worker.close();
   signal?.addEventListener('abort', stop, { once: true });

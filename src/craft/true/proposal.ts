@@ -42,8 +42,16 @@ export interface PinMove {
   readonly to: Point;
 }
 
+const partsFound = new WeakMap<Proposal, readonly ProposalPart[]>();
+
 /** The parts of a proposal: a structure's moves, each missing pin, each stray pin, the copy's distortion. */
-export function proposalParts(proposal: Proposal): ProposalPart[] {
+export function proposalParts(proposal: Proposal): readonly ProposalPart[] {
+  const parts = partsFound.get(proposal) ?? findParts(proposal);
+  partsFound.set(proposal, parts);
+  return parts;
+}
+
+function findParts(proposal: Proposal): ProposalPart[] {
   const { pins, places, structures, structureOf, missing, stray, undistort } = proposal;
   const moves = new Map<string, PinMove[]>();
   structureOf.forEach((id, pin) => {
@@ -90,6 +98,7 @@ export function takeParts(proposal: Proposal, which: (part: ProposalPart) => boo
     else if (part.kind === 'remove') removed.push(part.pin);
     else map = part.map;
   }
-  const through = (point: Point): Point => (map === null ? point : applyAffine(map, point));
+  if (map === null) return { places, added, removed };
+  const through = (point: Point): Point => applyAffine(map!, point);
   return { places: places.map(through), added: added.map(through), removed };
 }

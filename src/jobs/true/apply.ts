@@ -44,7 +44,8 @@ export function applyProposal(
     return wanted;
   });
   const frame = frameOf(pattern, copy);
-  const places = taken.places.map((place) => (frame.shift ? applyAffine(frame.shift, place) : place));
+  const { shift } = frame;
+  const places = shift ? taken.places.map((place) => applyAffine(shift, place)) : taken.places;
   const moved = { ...pattern, pins: pattern.pins.map((pin, index) => movedTo(pin, places[index]!)) };
   const framed = copy === null ? moved : inFrame(moved, frame, copy, knownLength);
   const stood = { ...framed, ...withStood(pattern, framed) };

@@ -22,23 +22,29 @@ function listChangeBetween<Item extends Identified>(
   after: readonly Item[],
 ): ListChange<Item> | null {
   if (before === after) return null;
+  if (before.length === after.length && before.every(({ id }, index) => id === after[index]!.id)) {
+    return updatesOf(before.map((from, index) => [from, after[index]!]));
+  }
   const places = new Map(after.map(({ id }, index) => [id, index]));
   const inBoth = before.filter(({ id }) => places.has(id));
   const steady = longestRise(inBoth.map(({ id }) => places.get(id)!));
   const stays = new Set(steady.map((at) => inBoth[at]!.id));
 
-  const updated: (readonly [Item, Item])[] = [];
-  for (const at of steady) {
-    const from = inBoth[at]!;
-    const to = after[places.get(from.id)!]!;
-    if (!sameValue(from, to)) updated.push([from, to]);
-  }
+  const updates = updatesOf(steady.map((at) => [inBoth[at]!, after[places.get(inBoth[at]!.id)!]!]));
   const placed = (list: readonly Item[]) =>
     list.map((record, index) => ({ index, record })).filter(({ record }) => !stays.has(record.id));
   const added = placed(after);
   const removed = placed(before);
-  if (added.length + updated.length + removed.length === 0) return null;
-  return { added, updated: updated.sort(byId), removed };
+  if (added.length + removed.length === 0) return updates;
+  return { added, updated: updates?.updated ?? [], removed };
+}
+
+/** The change of records that stay where they are in the list, or null where none of them is another. */
+function updatesOf<Item extends Identified>(
+  pairs: readonly (readonly [Item, Item])[],
+): ListChange<Item> | null {
+  const updated = pairs.filter(([from, to]) => !sameValue(from, to));
+  return updated.length === 0 ? null : { added: [], updated: updated.sort(byId), removed: [] };
 }
 
 /** Places of a longest strictly rising subsequence (Fredman, Discrete Mathematics 11 (1975)), n log n. */

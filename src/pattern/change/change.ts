@@ -60,6 +60,11 @@ export type PartName = (typeof PARTS)[number];
 export function applyChange(pattern: Pattern, change: Change): Pattern {
   const trouble = misfit(pattern, change);
   if (trouble) throw new RangeError(`applyChange: ${JSON.stringify(trouble)}`);
+  return applyFitting(pattern, change);
+}
+
+/** The pattern after a change that is known to fit it, such as one just found between it and another pattern. */
+export function applyFitting(pattern: Pattern, change: Change): Pattern {
   const result: Record<string, unknown> = { ...pattern };
   for (const list of LISTS) {
     const edit = change[list] as ListChange<Identified> | undefined;

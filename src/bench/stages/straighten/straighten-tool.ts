@@ -29,10 +29,11 @@ export interface StraightenTouched {
 export class StraightenTool implements SheetTool {
   #touched: StraightenTouched | null = null;
   #shown: StraightenShown | null = null;
-  #index = new PointIndex([]);
+  /** Made at the first touch: looking at a proposal needs none. */
+  #index: PointIndex | null = null;
 
   show(shown: StraightenShown, touched: StraightenTouched): void {
-    if (shown.pins !== this.#shown?.pins) this.#index = new PointIndex(shown.pins);
+    if (shown.pins !== this.#shown?.pins) this.#index = null;
     this.#shown = shown;
     this.#touched = touched;
   }
@@ -49,6 +50,7 @@ export class StraightenTool implements SheetTool {
       this.#touched?.asked(near.id);
       return;
     }
+    this.#index ??= new PointIndex(shown.pins);
     const index = this.#index.nearest(at, reach);
     if (index !== null) this.#touched?.pin(index);
   }

@@ -43,9 +43,13 @@ export function take(before: Pattern, { proposal, knownLength }: Proposed, ids: 
   const { pattern, places, whole } = applyProposal(before, proposal, ({ id }) => ids.has(id), knownLength);
   // Where pixels become millimetres every place is another number: what moved is told against the sheet put right.
   const isSameUnit = before.unit === pattern.unit;
-  const ways = before.pins.map((pin, index) =>
-    distance(isSameUnit ? pin : applyAffine(whole, pin), places[index]!),
-  );
+  const least = isSameUnit ? 0 : ROUNDING;
+  let [moved, farthest] = [0, 0];
+  before.pins.forEach((pin, index) => {
+    const way = distance(isSameUnit ? pin : applyAffine(whole, pin), places[index]!);
+    if (way > least) moved++;
+    if (way > farthest) farthest = way;
+  });
   const takenOf = (kind: ProposalPart['kind']) =>
     parts.filter((part) => part.kind === kind && ids.has(part.id)).length;
   return {
@@ -67,8 +71,8 @@ export function take(before: Pattern, { proposal, knownLength }: Proposed, ids: 
       part.kind === 'remove' ? [{ id: part.id, pin: part.pin, taken: ids.has(part.id) }] : [],
     ),
     isSameUnit,
-    moved: ways.filter((way) => way > (isSameUnit ? 0 : ROUNDING)).length,
-    farthest: ways.reduce((most, way) => Math.max(most, way), 0),
+    moved,
+    farthest,
     added: takenOf('add'),
     dropped: takenOf('remove'),
     copy: takenOf('undistort') > 0,
