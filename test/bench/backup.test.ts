@@ -8,7 +8,7 @@ import { sha256Hex } from '#pattern/container/sha256.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { patternFromPins } from '#pattern/pins.ts';
 import { backupOf } from '../support/bench/backup-of.ts';
-import { downloaded, giveFile, openFile, useBench } from '../support/bench/index.ts';
+import { downloaded, giveFile, openFile, savedPattern, useBench } from '../support/bench/index.ts';
 
 const bench = useBench();
 
@@ -36,11 +36,19 @@ function contentOf(backup: Buffer): string[] {
       name: string;
       file: { sha256: string };
       versions: { file: { sha256: string } }[];
+      steps: { done: number; file: { sha256: string } };
     }[];
   };
   return list.designs
-    .map(({ id, name, file, versions }) =>
-      [id, name, file.sha256, ...versions.map((version) => version.file.sha256)].join(' '),
+    .map(({ id, name, file, versions, steps }) =>
+      [
+        id,
+        name,
+        file.sha256,
+        steps.done,
+        steps.file.sha256,
+        ...versions.map((version) => version.file.sha256),
+      ].join(' '),
     )
     .sort();
 }
@@ -64,7 +72,7 @@ const held = (page: Page) =>
         return inner instanceof ArrayBuffer ? [...new Uint8Array(inner)] : inner;
       });
     const told: string[] = [];
-    for (const table of ['cards', 'pieces', 'versionPieces', 'pictures', 'settings']) {
+    for (const table of ['cards', 'pieces', 'steps', 'versionPieces', 'pictures', 'settings']) {
       const values = await all(table, 'getAll');
       for (const [index, key] of (await all(table, 'getAllKeys')).entries()) {
         if (key !== 'this-browser') told.push(`${table} ${key} ${text(values[index])}`);
@@ -113,7 +121,17 @@ test('everything is backed up in one file and comes back equal in another browse
   expect(await held(other.page)).toEqual(there);
   const again = contentOf(await backUp(other.page));
   expect(again).toEqual(contentOf(file));
-  expect(again.map((design) => design.split(' ').length)).toContain(4);
+  expect(again.map((design) => design.split(' ').length)).toContain(6);
+
+  // What was done in the one browser is undone in the other, and made again.
+  await other.page.getByRole('button', { name: /pins$/ }).first().click();
+  const { pins } = await savedPattern(other.page);
+  await other.page.getByRole('button', { name: 'Undo' }).click();
+  expect((await savedPattern(other.page)).pins).toEqual(pins.slice(0, -1));
+  await other.page.getByText('saved in this browser').waitFor();
+  await other.page.reload();
+  await other.page.getByRole('button', { name: 'Redo' }).click();
+  expect((await savedPattern(other.page)).pins).toEqual(pins);
   expect(other.complaints).toEqual([]);
   expect(other.strangers).toEqual([]);
 });

@@ -1,8 +1,8 @@
 import { changeBetween } from '#pattern/change/between.ts';
 import { applyChange, applyFitting, type Change, undoChange } from '#pattern/change/change.ts';
+import type { Step } from '#pattern/change/step.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { Watched } from '../watched/watched.ts';
-import type { Step } from './step.ts';
 
 /** What the sheet and the stages see of an open design at one moment. A new value after every step. */
 export interface DesignState {

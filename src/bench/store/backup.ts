@@ -46,8 +46,9 @@ export function shelfSource(database: Database, onUnreadable: (name: string) => 
         onUnreadable(name);
         return null;
       }
+      const steps = { past: stored?.past ?? [], future: stored?.future ?? [] };
       const pictures = stored?.pictures ?? (await readPictures(database, id));
-      return { id, name, created, changed, pattern, pictures, versions };
+      return { id, name, created, changed, pattern, pictures, ...steps, versions };
     },
     settings: async () => ({ kept: await settingsToKeep(database), preferences: preferencesNow() }),
   };

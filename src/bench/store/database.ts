@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
+import type { Step } from '#pattern/change/step.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import type { Step } from '../document/step.ts';
 import type { KeptFile } from './kept-file.ts';
 
 /** What the shelf shows of a design. */

@@ -1,6 +1,6 @@
+import type { Step } from '#pattern/change/step.ts';
 import { sameValue } from '#pattern/equal.ts';
 import type { DesignState, Journal } from '../document/open-design.ts';
-import type { Step } from '../document/step.ts';
 import { nextTask } from '../parts/next-task.ts';
 import { abandon, type Database, type DesignCard, type Writing } from './database.ts';
 import { createDesign, readPictures, TABLES } from './designs.ts';

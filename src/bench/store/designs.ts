@@ -1,6 +1,6 @@
 import { applyChange, undoChange } from '#pattern/change/change.ts';
+import type { Step } from '#pattern/change/step.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import type { Step } from '../document/step.ts';
 import { abandon, type Database, type DesignCard, type TableName, under } from './database.ts';
 import { fileOf, type KeptFile, keptFile } from './kept-file.ts';
 import { getPattern, putPattern } from './pieces.ts';
@@ -29,6 +29,8 @@ export interface IncomingDesign extends Arrival {
   readonly changed: number;
   /** The oldest first. */
   readonly versions: readonly { readonly saved: number; readonly pattern: Pattern }[];
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
 }
 
 /** All designs on the shelf, the last changed first. */
@@ -54,13 +56,13 @@ export async function createDesign(
   const id = freshId();
   const now = Date.now();
   const facts = { id, name, created: now, changed: now };
-  await putDesign(database, { ...facts, pattern, pictures, versions: [] });
+  await putDesign(database, { ...facts, pattern, pictures, versions: [], past: [], future: [] });
   return id;
 }
 
-/** Puts a design with its earlier versions where there is none of that id, whole or not at all. */
+/** Puts a design with its steps and earlier versions where there is none of that id, whole or not at all. */
 export async function putDesign(database: Database, design: IncomingDesign): Promise<void> {
-  const { id, name, created, changed, pattern, pictures, versions } = design;
+  const { id, name, created, changed, pattern, pictures, versions, past, future } = design;
   const kept: (readonly [string, KeptFile])[] = [];
   for (const [entry, file] of pictures) {
     const blob = file instanceof Blob ? file : new Blob([file as BlobPart], { type: typeOf(entry) });
@@ -70,10 +72,12 @@ export async function putDesign(database: Database, design: IncomingDesign): Pro
   try {
     await putPattern(write, { table: 'pieces', key: [id] }, pattern);
     for (const version of versions) await keepVersion(write, id, version.pattern, version.saved);
+    for (const [number, step] of [...past, ...future].entries())
+      await write.objectStore('steps').put(step, [id, number]);
     for (const [entry, file] of kept) await write.objectStore('pictures').put(file, [id, entry]);
     await write.objectStore('cards').put({
       ...{ id, name, created, changed, revision: 1 },
-      ...{ first: 0, done: 0, at: 0, pins: pattern.pins.length },
+      ...{ first: 0, done: past.length, at: past.length, pins: pattern.pins.length },
     });
     await write.done;
   } catch (error) {

@@ -3,6 +3,7 @@ import { sha256Hex } from '#pattern/container/sha256.ts';
 import { encodeUtf8 } from '#pattern/container/utf8.ts';
 import { writePattern } from '#pattern/file/write.ts';
 import type { Pattern } from '#pattern/pattern.ts';
+import type { Steps } from './steps.ts';
 
 /** What a backup keeps of a design beside the pattern itself. Times are milliseconds since 1970. */
 export interface DesignFacts {
@@ -17,8 +18,8 @@ export interface DesignVersion {
   readonly pattern: Pattern;
 }
 
-/** A design with its pictures and its earlier versions, the oldest first. */
-export interface WholeDesign extends DesignFacts, PatternWithPictures {
+/** A design with its pictures, its steps, and its earlier versions, the oldest first. */
+export interface WholeDesign extends DesignFacts, PatternWithPictures, Steps {
   readonly versions: readonly DesignVersion[];
 }
 

@@ -5,6 +5,7 @@ import { entrySchema, hashSchema, VERSION } from '#pattern/file/schema.ts';
 import { parsePart } from '#pattern/file/shape.ts';
 import { isObject, newerVersion } from '#pattern/file/upgrades.ts';
 import { parseJson } from '#pattern/json/parse.ts';
+import { MOST_STEPS } from './steps.ts';
 import type { BackupTrouble } from './trouble.ts';
 
 /** The largest backup, bytes: what a browser can hold at once, and what a plain zip can say of itself. */
@@ -17,11 +18,12 @@ export const BACKUP_MANIFEST = 'backup.json';
 export const BACKUP_NOTE = 'pinlight-backup.txt';
 
 const FORMAT = 'pinlight-backup';
-const BACKUP_VERSION = 1;
+/** Version 2 brought the steps of each design. */
+const BACKUP_VERSION = 2;
 
 const MOST_DESIGNS = 5_000;
 const MOST_VERSIONS = 100;
-/** Designs, their versions, the settings and the manifest. */
+/** Designs, their versions and steps, the settings and the manifest. */
 export const MOST_BACKUP_ENTRIES = 50_000;
 
 const time = z.number().min(0).max(8.64e15);
@@ -37,12 +39,13 @@ const designSchema = z.strictObject({
   changed: time,
   file: fileSchema,
   versions: z.array(z.strictObject({ saved: time, file: fileSchema })).max(MOST_VERSIONS),
+  steps: z.strictObject({ done: z.int().min(0).max(MOST_STEPS), file: fileSchema }).exactOptional(),
 });
 export type DesignInBackup = z.output<typeof designSchema>;
 
 const manifestSchema = z.strictObject({
   format: z.literal(FORMAT),
-  version: z.literal(BACKUP_VERSION),
+  version: z.int().min(1).max(BACKUP_VERSION),
   /** The version of the pattern format that the designs are written in. */
   patterns: z.int().min(1),
   made: time,

@@ -14,6 +14,7 @@ import {
   MOST_BACKUP_BYTES,
   writeBackupManifest,
 } from './manifest.ts';
+import { writeSteps } from './steps.ts';
 import type { BackupTrouble } from './trouble.ts';
 
 /** Where a backup comes from, a design at a time, so that a large shelf need not lie in memory at once. */
@@ -70,6 +71,7 @@ export async function packBackup(
         saved,
         bytes: encodeUtf8(writePattern(pattern)),
       }));
+      const steps = writeSteps(design);
       const { id, name, created, changed } = design;
       designs.push({
         ...{ id, name, created, changed },
@@ -78,6 +80,7 @@ export async function packBackup(
           saved,
           file: put(`${start}-version-${number + 1}.json`, bytes, true),
         })),
+        steps: { done: steps.done, file: put(`${start}-steps.jsonl`, encodeUtf8(steps.text), true) },
       });
     } catch {
       left.push(design.name);

@@ -8,6 +8,7 @@ import { listEntries, MAX_TOTAL_BYTES, readEntry } from '#pattern/container/zip.
 import { readPattern } from '#pattern/file/read.ts';
 import { isObject } from '#pattern/file/upgrades.ts';
 import { parseJson } from '#pattern/json/parse.ts';
+import type { Pattern } from '#pattern/pattern.ts';
 import type { BackupSettings, WholeDesign } from './backup.ts';
 import {
   BACKUP_MANIFEST,
@@ -19,6 +20,7 @@ import {
   MOST_BACKUP_ENTRIES,
   readBackupManifest,
 } from './manifest.ts';
+import { NO_STEPS, readSteps, type Steps } from './steps.ts';
 import type { BackupTrouble } from './trouble.ts';
 
 const LIMITS = {
@@ -43,11 +45,14 @@ export function listBackup(bytes: Uint8Array): Result<BackupManifest, BackupTrou
 
 const TOO_LARGE: ReadonlySet<ContainerTrouble['kind']> = new Set(['too-many-entries', 'entry-too-large']);
 
-/** A design of a backup with those of its versions that are whole, or null where its pattern or a picture is damaged. */
+/**
+ * A design of a backup with its steps, where they are whole, and those of its versions that are; or null where its
+ * pattern or a picture is damaged.
+ */
 export function designOf(
   bytes: Uint8Array,
-  { file, versions, ...facts }: DesignInBackup,
-): (WholeDesign & { readonly lostVersions: number }) | null {
+  { file, versions, steps, ...facts }: DesignInBackup,
+): (WholeDesign & { readonly lostVersions: number; readonly lostSteps: boolean }) | null {
   const container = fileOf(bytes, file);
   const opened = container && readContainer(container);
   if (!opened?.ok) return null;
@@ -56,7 +61,25 @@ export function designOf(
     const read = text ? readPattern(text) : null;
     return read?.ok ? [{ saved, pattern: read.value }] : [];
   });
-  return { ...facts, ...opened.value, versions: whole, lostVersions: versions.length - whole.length };
+  const led = steps ? stepsOf(bytes, steps, opened.value.pattern) : NO_STEPS;
+  return {
+    ...facts,
+    ...opened.value,
+    ...(led ?? NO_STEPS),
+    versions: whole,
+    lostVersions: versions.length - whole.length,
+    lostSteps: led === null,
+  };
+}
+
+function stepsOf(
+  bytes: Uint8Array,
+  { done, file }: NonNullable<DesignInBackup['steps']>,
+  pattern: Pattern,
+): Steps | null {
+  const read = fileOf(bytes, file);
+  const text = read && decodeUtf8(read);
+  return text === null ? null : readSteps(text, done, pattern);
 }
 
 const NO_BYTES = new Uint8Array();

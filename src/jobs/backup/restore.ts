@@ -28,6 +28,8 @@ export interface Restored {
   readonly damaged: readonly string[];
   /** Earlier versions that were damaged in the backup. */
   readonly lostVersions: number;
+  /** Patterns that came whole, but whose steps were damaged in the backup. */
+  readonly lostSteps: number;
   readonly settings: 'came' | 'damaged';
 }
 
@@ -47,6 +49,7 @@ export async function restoreBackup(
     damaged: [] as string[],
   };
   let lostVersions = 0;
+  let lostSteps = 0;
   const ids = new Map<string, string>();
   for (const [index, entry] of designs.entries()) {
     progress('restore', index / designs.length);
@@ -62,6 +65,7 @@ export async function restoreBackup(
       const name = copy ? `${entry.name} (from the backup)` : entry.name;
       await sink.put({ ...design, id: place.id, name });
       lostVersions += design.lostVersions;
+      if (design.lostSteps) lostSteps++;
       (copy ? told.copies : told.came).push(name);
     }
     if (place.id !== entry.id) ids.set(entry.id, place.id);
@@ -69,7 +73,7 @@ export async function restoreBackup(
   const settings = settingsOf(bytes, listed.value);
   if (settings) await sink.putSettings(settings, ids);
   progress('restore', 1);
-  return done({ ...told, lostVersions, settings: settings ? 'came' : 'damaged' });
+  return done({ ...told, lostVersions, lostSteps, settings: settings ? 'came' : 'damaged' });
 }
 
 /**

@@ -23,13 +23,13 @@ export function backupTroubleInWords(trouble: BackupTrouble): string {
 
 /** What went into a backup, a sentence each. */
 export const packedInWords = ({ count, left }: Packed): string[] => [
-  `${patterns(count)} with ${count === 1 ? 'its' : 'their'} pictures and earlier versions, and your settings, are in the backup.`,
+  `${patterns(count)} with ${count === 1 ? 'its' : 'their'} pictures, undo steps and earlier versions, and your settings, are in the backup.`,
   ...(left.length > 0 ? [`Damaged, and not in the backup: ${names(left)}.`] : []),
 ];
 
 /** What came of a backup, a sentence each. */
 export function restoredInWords(restored: Restored): string[] {
-  const { came, same, copies, damaged, lostVersions, settings } = restored;
+  const { came, same, copies, damaged, lostVersions, lostSteps, settings } = restored;
   return [
     came.length > 0 ? `${patterns(came.length)} came back: ${names(came)}.` : 'No pattern was missing here.',
     same.length > 0 && `${patterns(same.length)} ${same.length === 1 ? 'was' : 'were'} here already.`,
@@ -39,6 +39,7 @@ export function restoredInWords(restored: Restored): string[] {
       `Damaged in the backup, and left out: ${names(damaged)}. An older backup may have ${damaged.length === 1 ? 'it' : 'them'} whole.`,
     lostVersions > 0 &&
       `${lostVersions} earlier version${lostVersions === 1 ? ' was' : 's were'} damaged in the backup and left out.`,
+    lostSteps > 0 && `The undo steps of ${patterns(lostSteps)} were damaged in the backup and left out.`,
     settings === 'damaged' && 'The settings in the backup are damaged and were left out.',
   ].filter((sentence) => sentence !== false);
 }

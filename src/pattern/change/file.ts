@@ -25,8 +25,14 @@ export const CHANGE_FORMAT = 'pinlight-change';
 export const CHANGE_VERSION = 1;
 
 /** The text of a change. Numbers are not rounded: replayed from its text, a change does exactly what it did. */
-export const writeChange = (change: Change): string =>
-  `${JSON.stringify({ format: CHANGE_FORMAT, version: CHANGE_VERSION, ...change })}\n`;
+export const writeChange = (change: Change): string => `${JSON.stringify(changeForFile(change))}\n`;
+
+/** A change as a file carries it, with what says that it is one. */
+export const changeForFile = (change: Change): object => ({
+  format: CHANGE_FORMAT,
+  version: CHANGE_VERSION,
+  ...change,
+});
 
 /**
  * A change from its text, or the first thing that stops it. Whether it fits a pattern, and leaves a whole one behind,
@@ -34,10 +40,14 @@ export const writeChange = (change: Change): string =>
  */
 export function readChange(text: string): Result<Change, PatternTrouble> {
   const parsed = parseJson(text, { length: MAX_TEXT_LENGTH, values: MAX_VALUES, depth: MAX_DEPTH });
-  if (!parsed.ok) return parsed;
-  const newer = newerVersion(parsed.value, CHANGE_VERSION);
+  return parsed.ok ? changeOfFile(parsed.value) : parsed;
+}
+
+/** The same for a value that was parsed as part of another file. */
+export function changeOfFile(file: unknown): Result<Change, PatternTrouble> {
+  const newer = newerVersion(file, CHANGE_VERSION);
   if (newer !== null) return failed({ kind: 'newer-version', version: newer, newest: CHANGE_VERSION });
-  const shell = parsePart(shellSchema, parsed.value, []);
+  const shell = parsePart(shellSchema, file, []);
   if (!shell.ok) return shell;
   const result: Record<string, unknown> = {};
   for (const list of LISTS) {

@@ -6,7 +6,7 @@ import type { Pattern } from '../pattern.ts';
  * Rounding twice is the same as rounding once. A recipe keeps all digits of its figures: a pattern is remade from them.
  */
 export const roundPattern = ({ recipe, ...pattern }: Pattern): Pattern => ({
-  ...(rounded(pattern, 1e3) as Pattern),
+  ...(roundNumbers(pattern) as Pattern),
   ...(recipe && { recipe }),
 });
 
@@ -17,6 +17,9 @@ const FINER: ReadonlyMap<string, number> = new Map([
   ['c', 1e9],
   ['d', 1e9],
 ]);
+
+/** Every number in a pattern, or in a part of one, as a file carries it. */
+export const roundNumbers = <Part extends object>(part: Part): Part => rounded(part, 1e3) as Part;
 
 function rounded(value: unknown, perUnit: number): unknown {
   // Adding 0 turns -0 into 0, which JSON cannot tell apart.

@@ -6,15 +6,21 @@ import { type BackupSource, packBackup } from '#jobs/backup/pack.ts';
 import { listBackup } from '#jobs/backup/read.ts';
 import { type BackupSink, restoreBackup } from '#jobs/backup/restore.ts';
 import { openToWork } from '#jobs/open.ts';
+import { changeBetween } from '#pattern/change/between.ts';
 import { encodeUtf8 } from '#pattern/container/utf8.ts';
 import { patternFromPins } from '#pattern/pins.ts';
 
-const design = (id: string, shift: number): WholeDesign => ({
-  ...{ id, name: `Design ${id}`, created: 1_000, changed: 2_000 + shift },
-  pattern: patternFromPins([
+const twoPins = (shift: number) =>
+  patternFromPins([
     { x: shift, y: 0.5 },
     { x: shift + 5, y: 1.25 },
-  ]),
+  ]);
+
+const design = (id: string, shift: number): WholeDesign => ({
+  ...{ id, name: `Design ${id}`, created: 1_000, changed: 2_000 + shift },
+  pattern: twoPins(shift),
+  past: [{ words: 'Began', change: changeBetween(patternFromPins([{ x: shift, y: 9 }]), twoPins(shift)) }],
+  future: [{ words: 'Moved the pins', change: changeBetween(twoPins(shift), twoPins(shift + 2)) }],
   pictures: new Map([['paper.png', new Uint8Array([1, 2, 3, shift])]]),
   versions: [{ saved: 1_500, pattern: patternFromPins([{ x: shift, y: 9 }]) }],
 });
@@ -51,7 +57,7 @@ test('everything comes back equal on an empty shelf, settings with it', async ()
     const back = held.get(one.id)!;
     expect(contentHash(back)).toBe(contentHash(one));
     expect(back).toMatchObject({ name: one.name, created: one.created, changed: one.changed });
-    expect(back.versions).toEqual(one.versions);
+    expect(back).toMatchObject({ versions: one.versions, past: one.past, future: one.future });
   }
   expect(settings).toEqual({ thread: [{ name: 'fine' }] });
 });
@@ -92,7 +98,7 @@ describe('files that are no whole backup do nothing', () => {
     ['another zip', () => zip({ 'a.txt': encodeUtf8('a') }), 'not-a-backup'],
     ['a zip with folders in its names', () => zip({ '../backup.json': manifest({}) }), 'not-a-backup'],
     ['another format', () => zip({ 'backup.json': manifest({ format: 'x' }) }), 'not-a-backup'],
-    ['a newer backup', () => zip({ 'backup.json': manifest({ version: 2 }) }), 'backup-newer'],
+    ['a newer backup', () => zip({ 'backup.json': manifest({ version: 3 }) }), 'backup-newer'],
     ['newer patterns', () => zip({ 'backup.json': manifest({ patterns: 99 }) }), 'backup-newer'],
     ['no list', () => zip({ 'backup.json': encodeUtf8('{') }), 'backup-damaged'],
     ['a misshapen list', () => zip({ 'backup.json': manifest({ designs: 5 }) }), 'backup-damaged'],

@@ -11,7 +11,7 @@ export async function backupOf(
   const designs = patterns.map(
     ({ name, pattern }, index): WholeDesign => ({
       ...{ id: `design-${index}`, name, pattern, created: 1, changed: 1_700_000_000_000 - index },
-      ...{ pictures: new Map(), versions: [{ saved: 1, pattern }] },
+      ...{ pictures: new Map(), versions: [{ saved: 1, pattern }], past: [], future: [] },
     }),
   );
   const pieces: Uint8Array[] = [];
