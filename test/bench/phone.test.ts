@@ -7,13 +7,50 @@ const bench = useBench();
 const EXAMPLE = 'examples/rosehip-edging.json';
 const phone = { viewport: { width: 390, height: 844 }, hasTouch: true };
 
-test('the head of the bench leaves a phone to the sheet', async () => {
-  const { page, complaints } = await bench.visit(phone);
-  await openFile(page, EXAMPLE);
-  const { height } = (await page.getByRole('banner').boundingBox())!;
-  expect(height).toBeLessThan(130);
-  expect((await page.locator('canvas.sheet').boundingBox())!.height).toBeGreaterThan(330);
-  expect(complaints).toEqual([]);
+const phones = [
+  ['a phone', phone.viewport],
+  ['a small phone', { width: 360, height: 740 }],
+] as const;
+
+test.each(phones)(
+  'the head of the bench leaves %s to the sheet, and the page does not scroll',
+  async (_, viewport) => {
+    const { page, complaints } = await bench.visit({ ...phone, viewport });
+    await openFile(page, EXAMPLE);
+    const { height } = (await page.getByRole('banner').boundingBox())!;
+    expect(height).toBeLessThan(130);
+    const sheet = (await page.locator('canvas.sheet').boundingBox())!;
+    expect(sheet.height).toBeGreaterThan(0.4 * viewport.height - 20);
+    expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBe(viewport.height);
+    expect(complaints).toEqual([]);
+  },
+);
+
+test.each(phones)(
+  'on %s the button that ends a step is whole in sight, and no other leads on',
+  async (_, viewport) => {
+    const { page } = await bench.visit({ ...phone, viewport });
+    await openFile(page, EXAMPLE);
+    await goTo(page, 'Prick');
+    await page.getByRole('button', { name: 'Next: Light' }).waitFor();
+    await page.getByRole('button', { name: 'Begin pricking' }).tap();
+    const done = page.getByRole('button', { name: 'Done, next' });
+    await done.waitFor();
+    await page.getByRole('button', { name: 'Next: Light' }).waitFor({ state: 'hidden' });
+    const { y, height } = (await done.boundingBox())!;
+    expect(y + height).toBeLessThanOrEqual(viewport.height);
+  },
+);
+
+test('until the bench is there, the page is as dark as the device', async () => {
+  const { page } = await bench.visit({ colorScheme: 'dark' });
+  await page.getByRole('button', { name: 'Open a file' }).waitFor();
+  const ground = await page.evaluate(() => {
+    delete document.documentElement.dataset.look;
+    return getComputedStyle(document.documentElement).backgroundColor;
+  });
+  const [red] = /\d+/.exec(ground)!;
+  expect(Number(red)).toBeLessThan(60);
 });
 
 test('the button names the stage, and its list goes by keys and by finger', async () => {

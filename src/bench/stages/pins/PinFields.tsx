@@ -2,6 +2,7 @@ import { Button } from 'react-aria-components';
 import type { Pin } from '#pattern/pattern.ts';
 import { usePattern } from '../../document/use-design.ts';
 import { ArrowSteps } from '../../parts/ArrowSteps.tsx';
+import { LengthField } from '../../parts/LengthField.tsx';
 import { PlaceField } from '../../parts/PlaceField.tsx';
 
 /** Small steps, in the pattern's unit. */
@@ -18,6 +19,7 @@ export function PinFields({
   readonly onRemove: () => void;
 }) {
   const { unit } = usePattern();
+  const { diameter = null, ...sizeless } = pin;
   return (
     <section className="offer" aria-label="The chosen pin">
       <h3>The chosen pin</h3>
@@ -47,6 +49,15 @@ export function PinFields({
           </span>
         </ArrowSteps>
       ))}
+      {unit === 'mm' && (
+        <LengthField
+          label="Size"
+          help="how wide its dot is; may be left empty"
+          value={diameter}
+          onChange={(wanted) => onChange({ ...pin, diameter: wanted }, 'Changed the size of a pin')}
+          onClear={() => onChange(sizeless, 'Took the size from a pin')}
+        />
+      )}
       <Button className="button danger" onPress={onRemove}>
         Remove this pin
       </Button>
