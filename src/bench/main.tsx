@@ -1,4 +1,7 @@
 import './worker/policy.ts';
+import { toldTooOld } from './app/too-old.ts';
 
-const { start } = await import('./app/start.tsx');
-await start();
+if (!toldTooOld()) {
+  const { start } = await import('./app/start.tsx');
+  await start();
+}
