@@ -19,6 +19,13 @@ export function growingLists({ kind }: Recipe): readonly GrowingList[] {
 export const countOf = (recipe: Recipe, list: string): number =>
   Object.hasOwn(recipe, list) ? (recipe as unknown as Record<string, readonly unknown[]>)[list]!.length : 0;
 
+/** Whether a part is one of such a list and may be taken out; a lace of tapes has at least one. */
+export function canBeRemoved(recipe: Recipe, path: string): boolean {
+  const [list, number, ...rest] = path.split('.');
+  const isOne = number !== undefined && rest.length === 0 && growingLists(recipe).some((one) => one === list);
+  return isOne && (list !== 'tapes' || countOf(recipe, list) > 1);
+}
+
 /**
  * The recipe with one more at the end of a list, at a place of the lace where it has one: the way that is wished first,
  * then others, for where that one does not fit. Sizes are those of its neighbours, or middling (common practice, no

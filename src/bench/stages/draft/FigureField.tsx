@@ -6,6 +6,7 @@ import { LengthField } from '../../parts/LengthField.tsx';
 import { SelectField } from '../../parts/SelectField.tsx';
 import { Switch } from '../../parts/Switch.tsx';
 import { usePreferences } from '../../settings/preferences.ts';
+import { meansIn } from './means-in.ts';
 import { NumberField } from './NumberField.tsx';
 import { stepOf } from './step-of.ts';
 
@@ -19,7 +20,7 @@ export interface FigureFieldProps {
 /** One figure of a recipe: what it is, what it can be, what it means, and buttons that step it. */
 export function FigureField({ figure, label, isTroubled, onSet }: FigureFieldProps) {
   const { takes, means, value } = figure;
-  const { shown } = usePreferences();
+  const { shown, unit } = usePreferences();
   const id = useId();
   const step = stepOf(figure);
   return (
@@ -34,7 +35,7 @@ export function FigureField({ figure, label, isTroubled, onSet }: FigureFieldPro
         )}
       </div>
       <small id={id}>
-        {means}
+        {meansIn(unit, means)}
         {typeof value === 'number' && ` From ${bounds(takes, shown)}.`}
       </small>
     </div>

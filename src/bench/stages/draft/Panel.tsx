@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import { useDesignState } from '../../document/use-design.ts';
 import { Message } from '../../parts/Message.tsx';
 import { Arrange } from './arrange/Arrange.tsx';
@@ -11,10 +11,11 @@ export function Panel() {
   const { recipe } = pattern;
   // One and the same for as long as the pattern is: what is tried and dragged begins anew with another.
   const drafted = useMemo(() => (recipe ? { ...pattern, recipe } : null), [pattern, recipe]);
+  const [isTrying, setTrying] = useState(false);
   return (
     <>
-      {drafted ? <RecipePanel pattern={drafted} /> : <NoRecipe />}
-      <Arrange pattern={pattern} />
+      {drafted ? <RecipePanel pattern={drafted} onTrying={setTrying} /> : <NoRecipe />}
+      <Arrange pattern={pattern} isTrying={isTrying} />
     </>
   );
 }

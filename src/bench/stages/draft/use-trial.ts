@@ -33,17 +33,15 @@ export interface Trial {
   /** One step to what is tried; null where it cannot be drafted after all. */
   keep(words: string): Promise<DraftJob | null>;
   leave(): void;
-  /**
-   * Drafts a recipe and keeps it at once as one step, where it can be drafted; else the one that is kept `orElse`.
-   */
-  become(recipe: Recipe, words: string, orElse?: Recipe | null): Promise<Kept | null>;
+  /** Keeps the first of some recipes that can be drafted, at once and as one step; null where none can. */
+  become(wishes: readonly Recipe[], words: string): Promise<Kept | null>;
   /** Shows a pattern for as long as a drag lasts; for null what is tried. */
   show(passing: Pattern | null): void;
 }
 
 export interface Kept {
   readonly job: DraftJob;
-  /** Why another was kept than was wished; null where the wish was met. */
+  /** Why another was kept than the first; null where it is the first. */
   readonly refused: TrialTrouble | null;
 }
 
@@ -143,13 +141,15 @@ export function useTrial(pattern: Drafted): Trial {
       return job?.ok ? kept(job.value, words) : null;
     },
     leave: () => rest(),
-    async become(wish, words, orElse = null) {
-      const job = await draft(wish, { isPassing: true });
-      if (job?.ok) return { job: kept(job.value, words), refused: null };
-      if (!job) return null;
-      const other = orElse && (await draft(orElse, { isPassing: true }));
-      if (other?.ok) return { job: kept(other.value, words), refused: job.trouble };
-      if (!orElse || other) rest({ trouble: job.trouble });
+    async become(wishes, words) {
+      let refused: TrialTrouble | null = null;
+      for (const wish of wishes) {
+        const job = await draft(wish, { isPassing: true });
+        if (!job) return null;
+        if (job.ok) return { job: kept(job.value, words), refused };
+        refused ??= job.trouble;
+      }
+      rest({ trouble: refused });
       return null;
     },
     show: (passing) => sheet.setDress({ instead: passing ?? preview }),

@@ -9,6 +9,7 @@ import { Message } from '../../../parts/Message.tsx';
 import { Working } from '../../../parts/Working.tsx';
 import { useSheet } from '../../../sheet/handle.ts';
 import { useJob } from '../../../worker/use-job.ts';
+import { GroundAngle } from './GroundAngle.tsx';
 import { JoinOther } from './JoinOther.tsx';
 import { Repeat } from './Repeat.tsx';
 import { TurnAndSize } from './TurnAndSize.tsx';
@@ -19,7 +20,14 @@ export type Arranges = (step: ArrangeStep, words: string) => void;
 type Outcome = { readonly kind: 'good' | 'trouble'; readonly lines: readonly string[] };
 
 /** The whole pattern mirrored, turned, repeated, made larger or joined to another, each in one step. */
-export function Arrange({ pattern }: { readonly pattern: Pattern }) {
+export function Arrange({
+  pattern,
+  isTrying,
+}: {
+  readonly pattern: Pattern;
+  /** Whether figures are being tried, which an arranged pattern would no longer have. */
+  readonly isTrying: boolean;
+}) {
   const { design } = useWork();
   const { editable } = useDesignState();
   const sheet = useSheet();
@@ -59,7 +67,13 @@ export function Arrange({ pattern }: { readonly pattern: Pattern }) {
             ))}
           </Message>
         )}
-        {editable && (
+        {isTrying && (
+          <Message kind="note">
+            You are trying figures that are not kept yet. Keep them, or leave them; then the pattern can be
+            arranged.
+          </Message>
+        )}
+        {editable && !isTrying && (
           <>
             <div className="buttons">
               <Button
@@ -76,6 +90,7 @@ export function Arrange({ pattern }: { readonly pattern: Pattern }) {
               </Button>
             </div>
             <TurnAndSize arrange={arrange} />
+            <GroundAngle pattern={pattern} arrange={arrange} />
             <Repeat pattern={pattern} arrange={arrange} />
             <JoinOther
               pattern={pattern}

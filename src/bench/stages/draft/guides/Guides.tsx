@@ -19,14 +19,22 @@ import { type ChosenPoint, type GuideMode, GuideTool } from './guide-tool.ts';
 import { PointFields } from './PointFields.tsx';
 import { PointTable } from './PointTable.tsx';
 
+/** A part of the recipe by its path, to be shown once; null for none. */
+export interface WantedPart {
+  readonly path: string | null;
+}
+
 /** The points that guide tapes, plaits and outlines: on the sheet by touch, and here by keyboard and as a list. */
 export function Guides({
   pattern,
   trial,
+  wanted,
   onKept,
 }: {
   readonly pattern: Drafted;
   readonly trial: Trial;
+  /** The part that is to be chosen. */
+  readonly wanted: WantedPart;
   /** After an edit was kept: what became of the edits by hand. */
   readonly onKept: (job: DraftJob) => void;
 }) {
@@ -39,6 +47,11 @@ export function Guides({
   const point = chosen ? guide!.points[chosen.point]! : null;
   /** Why the dragged point does not lie where it was let go. */
   const [refused, setRefused] = useState<TrialTrouble | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a part is chosen once, when it is wanted.
+  useEffect(() => {
+    const at = guides.findIndex(({ path }) => path === wanted.path);
+    setChosen(at < 0 ? null : { guide: at, point: 0 });
+  }, [wanted]);
   const preview = useMemo(() => new DragPreview(), []);
   useEffect(() => () => preview.close(), [preview]);
   const hasGuides = guides.length > 0;
@@ -52,7 +65,7 @@ export function Guides({
     if (!recipe) return;
     setRefused(null);
     if (isTrying) return trial.tryOut(recipe);
-    void trial.become(recipe, words, orElse).then((kept) => {
+    void trial.become(orElse ? [recipe, orElse] : [recipe], words).then((kept) => {
       if (!kept) return;
       setRefused(kept.refused);
       announce(`${words}.`);
