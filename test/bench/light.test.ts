@@ -163,13 +163,18 @@ test('the map to prick again by is, byte for byte, the one that the job makes', 
   expect(strangers).toEqual([]);
 });
 
-test('a thicker card tells another lean, and other pins make the list void', async () => {
+test('a thicker card tells another lean, none is told where nobody says how thick it is, and other pins make the list void', async () => {
   const { page } = await bench.visit();
   await checked(page);
   await page.getByLabel('How thick the card is').fill('0,4');
   await page.keyboard.press('Enter');
   const leaning = faultsInWords(judged(0.4)).find((words) => words?.includes('the needle leant'))!;
   await page.getByText(leaning).waitFor();
+  await page.getByLabel('How thick the card is').fill('');
+  await page.keyboard.press('Enter');
+  await page.getByText(/the needle leant/).waitFor({ state: 'detached' });
+  await page.getByText(summaryInWords(judged())).waitFor();
+  expect(await page.getByLabel('How thick the card is').inputValue()).toBe('');
   await goTo(page, 'Pins');
   await page.getByRole('button', { name: 'Show the pins as a table' }).click();
   await page.getByRole('button', { name: '1', exact: true }).click();

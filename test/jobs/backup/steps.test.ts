@@ -34,7 +34,7 @@ test('steps lead to the pattern as its file holds it, and from it, whatever was 
       const [next] = read!.future;
       expect(roundPattern(applyChange(reread(now), next!.change))).toEqual(roundPattern(reread(last)));
     }),
-    { numRuns: 200 },
+    { numRuns: 60 },
   );
 });
 

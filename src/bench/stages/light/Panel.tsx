@@ -44,6 +44,10 @@ export function Panel() {
     },
     [run, keep, pattern],
   );
+  const thick = (mm: number | null) => {
+    setThickness(mm);
+    if (file && checked) void check(file, mm);
+  };
   const take = useCallback((photo: File) => void check(photo, thickness), [check, thickness]);
   useDrop(take, setRefused);
   // biome-ignore lint/correctness/useExhaustiveDependencies: other pins make the photo that was checked by the old ones void.
@@ -94,10 +98,8 @@ export function Panel() {
         label="How thick the card is"
         value={thickness}
         help="Tells how far the needle leant where a hole is oval. May be left empty."
-        onChange={(mm) => {
-          setThickness(mm);
-          if (file && checked) void check(file, mm);
-        }}
+        onChange={thick}
+        onClear={() => thick(null)}
       />
       {checked && file && (
         <Fold label="A map to prick again by">
