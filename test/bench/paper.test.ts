@@ -148,6 +148,53 @@ test('two places and a ruler tell the size of a picture that states none, before
   expect(complaints).toEqual([]);
 });
 
+test('dots an inch are typed where the picture states none, and put right where it states them wrongly', async () => {
+  const { page, complaints } = await bench.visit();
+  await beginFromPaper(page, await smallPage());
+  await page.getByRole('button', { name: 'Find the pins' }).click();
+  await page.getByText(/^63 pins found/).waitFor();
+  const before = await savedPattern(page);
+  const dots = page.getByLabel('Dots an inch, as the scanner was set');
+  expect(await dots.inputValue()).toBe('');
+  const type = async (words: string) => {
+    await dots.fill(words);
+    await page.keyboard.press('Enter');
+  };
+  await type('many');
+  await page.getByText('This is no number of dots.').waitFor();
+  await type('3');
+  await page.getByText('which no scanner or camera makes').waitFor();
+  expect((await savedPattern(page)).unit).toBe('px');
+
+  await type('254');
+  await page.getByText('The size is taken as given: 254 dots an inch.').waitFor();
+  await page.getByText('The sheet is 64 mm by 52 mm (2.52 in by 2.05 in).').waitFor();
+  const given = await savedPattern(page);
+  expect([given.unit, given.scale, given.sheet]).toEqual([
+    'mm',
+    { from: 'given', dpi: 254 },
+    { width: 64, height: 52 },
+  ]);
+  for (const [n, { x, y }] of before.pins.entries()) {
+    expect(given.pins[n]!.x).toBeCloseTo(x / 10, 2);
+    expect(given.pins[n]!.y).toBeCloseTo(y / 10, 2);
+  }
+  await type('508,0');
+  await page.getByText('The sheet is 32 mm by 26 mm').waitFor();
+  await page.getByRole('button', { name: 'Undo' }).click();
+  await page.getByText('The sheet is 64 mm by 52 mm').waitFor();
+
+  await page.getByRole('link', { name: 'Shelf' }).click();
+  await beginFromPaper(page, EXAMPLE);
+  await page.getByText('The size is taken from the file: 300 dots an inch.').waitFor();
+  expect(await dots.inputValue()).toBe('300');
+  await type('600');
+  await page.getByText('The size is taken as given: 600 dots an inch.').waitFor();
+  await page.getByText('The sheet is 74 mm by 105 mm').waitFor();
+  expect((await savedPattern(page)).scale).toEqual({ from: 'given', dpi: 600 });
+  expect(complaints).toEqual([]);
+});
+
 test('places are set, dragged and moved by touch, mouse and keys', async () => {
   const { page } = await bench.visit();
   await beginFromPaper(page, await smallPage());

@@ -24,6 +24,6 @@ export function scaleTroubleInWords(trouble: ScaleTrouble, door: Door = COMMAND)
     case 'span-too-short':
       return `The two places lie only ${numberInWords(trouble.pixels, 1)} dots apart, too near to measure by. Take two places far apart, such as both ends of the footside.`;
     case 'absurd-scale':
-      return `That makes ${numberInWords(trouble.dpi, 1)} dots an inch, which no scanner or camera makes. Look at the places and the length again.`;
+      return `That makes ${numberInWords(trouble.dpi, 1)} dots an inch, which no scanner or camera makes. Look again at what you gave: the number, or the places and their distance.`;
   }
 }

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { FieldError, Input, Label, TextField } from 'react-aria-components';
+import { FieldError, Input, Label, Text, TextField } from 'react-aria-components';
 import { numberInWords } from '#jobs/words/number.ts';
 
 /** A number of dots, typed with either decimal mark; null where none is given yet. */
@@ -7,10 +7,12 @@ export function DotsField({
   label,
   value,
   onChange,
+  help,
 }: {
   readonly label: string;
   readonly value: number | null;
   readonly onChange: (dots: number) => void;
+  readonly help?: string;
 }) {
   const [typed, setTyped] = useState<string | null>(null);
   const number = typed === null ? null : read(typed);
@@ -32,6 +34,7 @@ export function DotsField({
     >
       <Label>{label}</Label>
       <Input inputMode="decimal" autoComplete="off" />
+      {help && <Text slot="description">{help}</Text>}
       <FieldError>{trouble}</FieldError>
     </TextField>
   );

@@ -9,6 +9,7 @@ import { Message } from '../../parts/Message.tsx';
 import { useJob } from '../../worker/use-job.ts';
 import { Measure } from './Measure.tsx';
 import { SheetSize } from './SheetSize.tsx';
+import { TypedDots } from './TypedDots.tsx';
 
 export interface ItsSizeProps {
   readonly pattern: Pattern;
@@ -45,13 +46,16 @@ export function ItsSize({ pattern, paper, picture, editable }: ItsSizeProps) {
       {measuring ? (
         <Measure paper={paper} onClose={() => setMeasuring(false)} />
       ) : (
-        <Button
-          className={known ? 'button' : 'button main'}
-          isDisabled={!editable}
-          onPress={() => setMeasuring(true)}
-        >
-          Measure a distance
-        </Button>
+        <>
+          <Button
+            className={known ? 'button' : 'button main'}
+            isDisabled={!editable}
+            onPress={() => setMeasuring(true)}
+          >
+            Measure a distance
+          </Button>
+          {editable && <TypedDots dpi={known ? scale.dpi : null} />}
+        </>
       )}
     </section>
   );
