@@ -27,6 +27,19 @@ test('where the device asks for stillness nothing moves by itself', async () => 
   expect(found).toEqual([]);
 });
 
+test('the words grow with the size that the browser is set to', async () => {
+  const { page, context } = await bench.visit();
+  await page.getByRole('button', { name: 'Open a file' }).waitFor();
+  const wordHigh = () =>
+    page
+      .getByText(/^Pinlight turns/)
+      .evaluate((words) => Number.parseFloat(getComputedStyle(words).fontSize));
+  const usual = await wordHigh();
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Page.setFontSizes', { fontSizes: { standard: 24 } });
+  await expect.poll(wordHigh).toBeCloseTo(usual * 1.5, 1);
+});
+
 test('where the device shows few colours of its own, lines tell what is chosen', async () => {
   const { page } = await bench.visit({ forcedColors: 'active', hasTouch: true });
   await openFile(page, twoPins);

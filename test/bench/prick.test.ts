@@ -95,6 +95,13 @@ test('the place is kept when the page is closed, goes with changed pins if wante
   await page.getByRole('button', { name: 'Begin again', exact: true }).click();
   await page.getByText('0 of 9 holes done').waitFor();
   await atStep(page, 1);
+  await page.getByRole('button', { name: 'Bring the ticks back' }).click();
+  await page.getByText('5 of 9 holes done').waitFor();
+  await page.getByRole('button', { name: 'Begin again …' }).press('Enter');
+  await page.getByRole('button', { name: 'Begin again', exact: true }).press('Enter');
+  await page.getByRole('button', { name: 'Understood' }).press('Enter');
+  await page.getByText('0 of 9 holes done').waitFor();
+  expect(await page.getByRole('button', { name: 'Bring the ticks back' }).count()).toBe(0);
   expect(complaints).toEqual([]);
 });
 

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { boxOf, growBox, heightOf, widthOf } from '#base/geometry/box.ts';
 import type { HandRoute } from '#jobs/route.ts';
 import { effortLeft } from '#jobs/route-left.ts';
@@ -6,8 +6,9 @@ import type { Pattern } from '#pattern/pattern.ts';
 import { announce } from '../../parts/announce.ts';
 import { useSheet } from '../../sheet/handle.ts';
 import { useTool } from '../../sheet/use-tool.ts';
+import { BegunAgain } from './BegunAgain.tsx';
 import { GuideFoot } from './GuideFoot.tsx';
-import { doneIn, type Place, withDone } from './place.ts';
+import { doneIn, firstPlace, type Place, withDone } from './place.ts';
 import { PrickTool } from './prick-tool.ts';
 import { AllDone, Step } from './Step.tsx';
 import { seenFrom } from './seen.ts';
@@ -47,6 +48,8 @@ export function Guide({
     announce(done.has(pin) ? 'Not ticked off any more.' : 'Ticked off.');
     tick([pin], !done.has(pin));
   };
+  /** Where the guide was when it was begun again. */
+  const [ended, setEnded] = useState<Place | null>(null);
   const last = useRef(-Infinity);
   const once = (act: () => void) => () => {
     const now = performance.now();
@@ -98,6 +101,15 @@ export function Guide({
 
   return (
     <div ref={guide} className={place.large ? 'prick large' : 'prick'}>
+      {ended && (
+        <BegunAgain
+          onBack={() => {
+            setEnded(null);
+            onPlace({ ...place, step: ended.step, done: ended.done });
+          }}
+          onDismiss={() => setEnded(null)}
+        />
+      )}
       {pass ? (
         <Step
           route={route}
@@ -119,7 +131,16 @@ export function Guide({
           onGoTo={(to) => onPlace({ ...place, step: to })}
         />
       )}
-      <GuideFoot pattern={pattern} route={route} place={place} done={done} onPlace={onPlace} />
+      <GuideFoot
+        route={route}
+        place={place}
+        done={done}
+        onPlace={onPlace}
+        onBeginAgain={() => {
+          setEnded(place);
+          onPlace(firstPlace(pattern, place));
+        }}
+      />
     </div>
   );
 }

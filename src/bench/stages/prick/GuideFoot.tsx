@@ -1,9 +1,8 @@
 import { useState } from 'react';
 import { Button, ToggleButton } from 'react-aria-components';
 import type { HandRoute } from '#jobs/route.ts';
-import type { Pattern } from '#pattern/pattern.ts';
 import { Choice } from '../../parts/Choice.tsx';
-import { firstPlace, type Place } from './place.ts';
+import type { Place } from './place.ts';
 import { StepList } from './StepList.tsx';
 import { type Awake, useAwake } from './use-awake.ts';
 
@@ -18,17 +17,17 @@ const AWAKE: Readonly<Record<Awake, string>> = {
 
 /** How the guide is looked at, all of its steps, and beginning again. */
 export function GuideFoot({
-  pattern,
   route,
   place,
   done,
   onPlace,
+  onBeginAgain,
 }: {
-  readonly pattern: Pattern;
   readonly route: HandRoute;
   readonly place: Place;
   readonly done: ReadonlySet<number>;
   readonly onPlace: (place: Place) => void;
+  readonly onBeginAgain: () => void;
 }) {
   const [asked, setAsked] = useState(false);
   const awake = useAwake(true);
@@ -63,7 +62,7 @@ export function GuideFoot({
       <StepList route={route} place={place} done={done} onGoTo={(step) => onPlace({ ...place, step })} />
       {asked ? (
         <div className="offer">
-          <p>All ticks go, and the guide stands at the first step. This cannot be undone.</p>
+          <p>All ticks go, and the guide stands at the first step.</p>
           <div className="buttons">
             <Button className="button" onPress={() => setAsked(false)} autoFocus>
               Leave them
@@ -72,7 +71,7 @@ export function GuideFoot({
               className="button danger"
               onPress={() => {
                 setAsked(false);
-                onPlace(firstPlace(pattern, place));
+                onBeginAgain();
               }}
             >
               Begin again
