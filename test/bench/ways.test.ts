@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { goTo, openFile, useBench } from '../support/bench/index.ts';
-import { fileOfPins } from '../support/bench/sheet.ts';
+import { goTo, openFile, savedPattern, useBench } from '../support/bench/index.ts';
+import { fileOfPins, sheetAtRest } from '../support/bench/sheet.ts';
 
 const bench = useBench();
 
@@ -29,6 +29,37 @@ test('what is looked over leads to where it is mended', async () => {
   await page.getByRole('button', { name: /missing/ }).click();
   await page.getByRole('button', { name: 'Mend it at Pins' }).click();
   await page.getByRole('heading', { level: 2, name: 'Pins' }).waitFor();
+  // The gap is near the middle of the sheet, where the cursor of the keyboard begins.
+  expect(await page.getByRole('radio', { name: 'adds a pin' }).isChecked()).toBe(true);
+  await sheetAtRest(page);
+  await page.locator('canvas.sheet').focus();
+  await page.keyboard.press('Enter');
+  const { pins } = await savedPattern(page);
+  expect(pins).toHaveLength(netWithGap.length + 1);
+  const added = pins.find(({ x, y }) => !netWithGap.some((one) => one.x === x && one.y === y))!;
+  expect(Math.hypot(added.x - 12, added.y - 12)).toBeLessThan(1.5);
+  expect(complaints).toEqual([]);
+});
+
+test('a pin that is looked over is chosen where it is mended, and not when one comes back by oneself', async () => {
+  const { page, complaints } = await bench.visit();
+  const twice = { x: 8.1, y: 8 };
+  await openFile(page, fileOfPins([...netWithGap, twice]));
+  await goTo(page, 'Look over');
+  await page.getByRole('button', { name: /pins 17 and 49|pins 49 and 17/i }).click();
+  await page.getByRole('button', { name: 'Mend it at Pins' }).click();
+  await page.getByRole('button', { name: 'Remove this pin' }).waitFor();
+  await goTo(page, 'Mark');
+  await goTo(page, 'Pins');
+  await page.getByRole('radio', { name: 'chooses a pin' }).waitFor();
+  expect(await page.getByRole('button', { name: 'Remove this pin' }).count()).toBe(0);
+  await goTo(page, 'Look over');
+  await page.getByRole('button', { name: /pins 17 and 49|pins 49 and 17/i }).click();
+  await page.getByRole('button', { name: 'Mend it at Pins' }).click();
+  await page.getByRole('button', { name: 'Remove this pin' }).click();
+  const { pins } = await savedPattern(page);
+  expect(pins).toHaveLength(netWithGap.length);
+  expect(pins.filter(({ x, y }) => Math.hypot(x - 8, y - 8) < 1)).toHaveLength(1);
   expect(complaints).toEqual([]);
 });
 

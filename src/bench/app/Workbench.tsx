@@ -5,7 +5,8 @@ import { Message } from '../parts/Message.tsx';
 import { SheetContext } from '../sheet/handle.ts';
 import { Sheet } from '../sheet/Sheet.tsx';
 import type { SheetView } from '../sheet/sheet-view.ts';
-import { type Ways, WaysContext } from '../stages/ways.ts';
+import type { StageId } from '../stages/stage.ts';
+import { type Place, type Ways, WaysContext } from '../stages/ways.ts';
 import type { OpenedWork } from '../store/open-work.ts';
 import { useKeeps } from '../store/use-database.ts';
 import type { AboutAsked } from './About.tsx';
@@ -29,19 +30,24 @@ export function Workbench({ work, stage }: { work: OpenedWork; stage: string }) 
   const now = stageOf(stage) ?? stageOf(first) ?? stages[0]!;
   const next = nextStage(stages, now, pattern);
   const [about, setAbout] = useState<AboutAsked | null>(null);
+  const [led, setLed] = useState<{ readonly to: StageId; readonly place: Place } | null>(null);
   const ways = useMemo<Ways>(
     () => ({
-      toStage: (wanted) => go({ at: 'design', id, stage: wanted }),
+      toStage: (wanted, place) => {
+        setLed(place ? { to: wanted, place } : null);
+        go({ at: 'design', id, stage: wanted });
+      },
+      place: led?.to === now.id ? led.place : null,
       toAbout: (field) => setAbout({ first: field }),
     }),
-    [id],
+    [id, led, now],
   );
   const panel = useRef<HTMLElement>(null);
   // A stage begins at its beginning, however far down the one before it had been read.
-  // biome-ignore lint/correctness/useExhaustiveDependencies: it is the stage that begins.
   useEffect(() => {
     panel.current?.scrollTo(0, 0);
     setAbout(null);
+    setLed((one) => (one?.to === now.id ? one : null));
   }, [now]);
   return (
     <div className="workbench">

@@ -4,13 +4,13 @@ import type { Finding } from '#craft/look/finding.ts';
 import { usePattern } from '../../document/use-design.ts';
 import { useSheet } from '../../sheet/handle.ts';
 import { useWays } from '../ways.ts';
-import { mendedAt } from './mended-at.ts';
+import { isGap, mendedAt } from './mended-at.ts';
 
 const SEVERITY = { fault: 'Fault', warning: 'Warning', note: 'Note' } as const;
 
 /** One thing to see to. Touched, it is shown on the sheet, with the way to where it is mended; or it leads there at once. */
 export function Line({
-  finding: { rule, sentence, severity, at },
+  finding: { rule, sentence, severity, at, pins: indices },
   chosen,
   onChoose,
 }: {
@@ -18,11 +18,13 @@ export function Line({
   readonly chosen: boolean;
   readonly onChoose: () => void;
 }) {
-  const { about, paper } = usePattern();
+  const { about, paper, pins } = usePattern();
   const sheet = useSheet();
   const ways = useWays();
   const way = mendedAt(rule);
   const stage = way?.id === 'paper' && !paper ? null : way;
+  const pin = isGap(rule) ? undefined : pins[indices[0] ?? -1];
+  const place = at ? { at, pin: pin?.id ?? null } : undefined;
   const words = (
     <span>
       <strong>{SEVERITY[severity]}</strong> {sentence}
@@ -43,7 +45,7 @@ export function Line({
     <li className={severity} aria-current={chosen || undefined}>
       {at ? <Button onPress={show}>{words}</Button> : <div className="place">{words}</div>}
       {stage && (chosen || !at) && (
-        <Button className="button way-there" onPress={() => ways.toStage(stage.id)}>
+        <Button className="button way-there" onPress={() => ways.toStage(stage.id, place)}>
           Mend it at {stage.title}
         </Button>
       )}

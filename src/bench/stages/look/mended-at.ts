@@ -29,3 +29,6 @@ const MENDINGS: Readonly<Record<string, Mending>> = {
 /** The stage at which what a rule found is mended; none where it is a matter of choice. */
 export const mendedAt = (rule: string): Mending | null =>
   Object.hasOwn(MENDINGS, rule) ? MENDINGS[rule]! : null;
+
+/** Whether a rule found that a pin is missing: then those that it names stand round the gap. */
+export const isGap = (rule: string): boolean => rule.startsWith('gap-');

@@ -12,6 +12,7 @@ import { setPreferences, usePreferences } from '../../settings/preferences.ts';
 import { boxAround } from '../../sheet/camera.ts';
 import { useSheet } from '../../sheet/handle.ts';
 import { useTool } from '../../sheet/use-tool.ts';
+import { useWays } from '../ways.ts';
 import { DoubtfulPins } from './DoubtfulPins.tsx';
 import { PinFields } from './PinFields.tsx';
 import { PinTable } from './PinTable.tsx';
@@ -24,8 +25,13 @@ export function Panel() {
   const { design } = useWork();
   const { pattern } = useDesignState();
   const sheet = useSheet();
-  const [mode, setMode] = useState<PinsMode>('choose');
-  const [chosen, setChosen] = useState<string | null>(null);
+  const { place } = useWays();
+  const [mode, setMode] = useState<PinsMode>(place && place.pin === null ? 'add' : 'choose');
+  const [chosen, setChosen] = useState<string | null>(place?.pin ?? null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: once, on the way here.
+  useEffect(() => {
+    if (place) sheet.zoomTo(boxAround(place.at, 10));
+  }, []);
   const [paper, setPaper] = useState(0.6);
   const { inLine } = usePreferences();
   const doubtful = useMemo(
