@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { type PaperSize, paperNamed, paperSizes } from '#base/units/paper.ts';
+import type { PaperSize } from '#base/units/paper.ts';
 import { threadOf } from '#craft/size/thread.ts';
 import type { SizeWish } from '#jobs/size/wish.ts';
 import { sizeTroubleInWords } from '#jobs/words/size-trouble.ts';
@@ -9,7 +9,7 @@ import type { Pattern } from '#pattern/pattern.ts';
 import type { ThreadEntry } from '#pattern/threads/thread-list.ts';
 import { Fold } from '../../parts/Fold.tsx';
 import { Message } from '../../parts/Message.tsx';
-import { SelectField } from '../../parts/SelectField.tsx';
+import { PaperChoice } from '../../parts/PaperChoice.tsx';
 import { saveFile } from '../../parts/save-file.ts';
 import { Working } from '../../parts/Working.tsx';
 import { usePaper } from '../../store/printers.ts';
@@ -62,15 +62,7 @@ export function TableToPrint({
             One line is a thread, one column a size of the pattern. The second sheet shows how the cloth
             stitch will cover with the thread that suits best.
           </p>
-          <SelectField
-            label="The paper in your printer"
-            value={paper?.name ?? ''}
-            choices={[
-              ...(paper ? [] : [{ value: '', words: 'choose it' }]),
-              ...paperSizes.map(({ name }) => ({ value: name, words: name })),
-            ]}
-            onChange={(name) => setPaper(paperNamed(name)!)}
-          />
+          {paper !== undefined && <PaperChoice paper={paper} onChange={setPaper} />}
           {job.at === 'work' && <Working words="Making the table" share={job.share} onCancel={job.cancel} />}
           {job.at === 'broken' && <Message kind="trouble">{job.why}</Message>}
           {trouble && <Message kind="caution">{trouble}</Message>}
