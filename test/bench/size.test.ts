@@ -6,12 +6,23 @@ import { threadOf } from '#craft/size/thread.ts';
 import { sizePattern } from '#jobs/size/size.ts';
 import type { SizeWish } from '#jobs/size/wish.ts';
 import { choiceInWords, percentInWords, wantedInWords } from '#jobs/words/size.ts';
+import { readThreadList } from '#pattern/threads/thread-list.ts';
 import { violations } from '../support/bench/access.ts';
-import { downloaded, giveFile, goTo, openFile, savedPattern, useBench } from '../support/bench/index.ts';
+import {
+  choose,
+  downloaded,
+  giveFile,
+  goTo,
+  openFile,
+  savedPattern,
+  useBench,
+} from '../support/bench/index.ts';
+import { pinlight, useCommand } from '../support/cli.ts';
 import { plainSizeWish } from '../support/plain-size-wish.ts';
 import { patternIn, reread } from '../support/reread.ts';
 
 const bench = useBench();
+const { at } = useCommand();
 
 const EXAMPLE = 'examples/rosehip-edging.json';
 const example = patternIn(await readFile(EXAMPLE, 'utf8'));
@@ -115,16 +126,25 @@ test('whole repeats round a pillow, the number chosen', async () => {
   expect(complaints).toEqual([]);
 });
 
-test('a list from a file, and the table of it as a PDF', async () => {
+test('a list from a file, the table of it as the command makes it, byte for byte, and the list as a file again', async () => {
   const { page, complaints, strangers } = await bench.visit();
   await openAtSize(page);
   await giveFile(page, 'Open a list of threads', 'examples/threads.json');
   await page.getByText('8 threads put in your list.').waitFor();
   await press(page, 'A table to lay beside your threads');
-  await page.getByRole('combobox', { name: 'The paper in your printer' }).selectOption('A4');
+  await choose(page, 'A4');
   const { bytes: pdf } = await downloaded(page, () => press(page, 'Save the table as a PDF'));
   expect(pdf.subarray(0, 5).toString()).toBe('%PDF-');
   expect(pdf.toString('latin1').match(/\/Type \/Page\b/g)).toHaveLength(2);
+  const lists = ['--threads', 'examples/threads.json', '--paper', 'A4'];
+  const made = await pinlight(['size', EXAMPLE, ...lists, '--table', at('table.pdf')]);
+  expect(made.code, made.err).toBe(0);
+  expect(pdf.equals(await readFile(at('table.pdf')))).toBe(true);
+  const { name, bytes } = await downloaded(page, () => press(page, 'Save my list as a file'));
+  expect(name).toBe('my-threads.json');
+  const kept = readThreadList(bytes.toString());
+  expect(kept).toMatchObject({ ok: true });
+  expect(kept).toEqual(readThreadList(await readFile('examples/threads.json', 'utf8')));
   expect(complaints).toEqual([]);
   expect(strangers).toEqual([]);
 });

@@ -125,6 +125,31 @@ test('two pins touched and their true distance set the size right', async () => 
   expect(complaints).toEqual([]);
 });
 
+test('the true angle of the ground sets a skewed copy right', async () => {
+  const { page, complaints } = await bench.visit();
+  await openAtStraighten(page, strayed);
+  await page.getByText('What copying did to it').click();
+  const angle = page.getByLabel('True angle of the ground to the footside, degrees');
+  await angle.fill('95');
+  await page.getByText('An angle is more than 0 and less than 90 degrees').waitFor();
+  await press(page, 'Work it out');
+  await page.getByText('Type the angle, or touch two pins').waitFor();
+  await angle.fill('50,5');
+  await press(page, 'Work it out');
+  await page.getByText('The whole copy', { exact: true }).waitFor();
+  await press(page, 'Straighten');
+  await page
+    .getByText(/the whole copy was put right/)
+    .first()
+    .waitFor();
+  const { pattern } = byCommand(strayed, { angle: 50.5 });
+  expect(pattern).not.toEqual(byCommand(strayed).pattern);
+  expect(await savedPattern(page)).toEqual(pattern);
+  await press(page, 'Undo');
+  expect(await savedPattern(page)).toEqual(strayed);
+  expect(complaints).toEqual([]);
+});
+
 test('the slider shows the pins where they were, on their way, and where they would stand', async () => {
   const { page, complaints } = await bench.visit();
   await openAtStraighten(page, strayed);

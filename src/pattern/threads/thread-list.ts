@@ -80,6 +80,12 @@ export function readThreadList(text: string): Result<readonly ThreadEntry[], Thr
   return done(list.value.threads);
 }
 
+/** The text of a list of threads, one a line. */
+export const writeThreadList = (threads: readonly ThreadEntry[]): string =>
+  `{"format":"${THREADS_FORMAT}","version":${THREADS_VERSION},"threads":[\n${threads
+    .map((thread) => JSON.stringify(thread))
+    .join(',\n')}\n]}\n`;
+
 const LIMITS = { length: 1_000_000, values: 20_000, depth: 8 };
 
 function formatOf(value: unknown): string | null {

@@ -61,7 +61,7 @@ export function YourThreads({
       <Fold label="Another thread">
         <AnotherThread onThread={(entry) => onAsk({ thread: entry })} />
       </Fold>
-      <ThreadFile onThreads={threads.keep} />
+      <ThreadFile threads={list} onThreads={threads.keep} />
     </section>
   );
 }
