@@ -1,6 +1,6 @@
 import { sameValue } from '../equal.ts';
 import type { Pattern } from '../pattern.ts';
-import { type Change, type Identified, LISTS, type ListChange, PARTS } from './change.ts';
+import { type Change, type Identified, LISTS, type ListChange, PARTS, type Placed } from './change.ts';
 import { byId } from './join.ts';
 
 /** The change that makes `after` of `before`: records are the same where their ids are, and as few as can be move. */
@@ -22,29 +22,65 @@ function listChangeBetween<Item extends Identified>(
   after: readonly Item[],
 ): ListChange<Item> | null {
   if (before === after) return null;
-  if (before.length === after.length && before.every(({ id }, index) => id === after[index]!.id)) {
-    return updatesOf(before.map((from, index) => [from, after[index]!]));
+  const change = whereNoneMoved(before, after) ?? whereSomeMoved(before, after);
+  const { added, updated, removed } = change;
+  return added.length + updated.length + removed.length === 0
+    ? null
+    : { added, updated: [...updated].sort(byId), removed };
+}
+
+/** The change where what both lists have follows each other alike, in one pass; null where it does not. */
+function whereNoneMoved<Item extends Identified>(
+  before: readonly Item[],
+  after: readonly Item[],
+): ListChange<Item> | null {
+  const isBefore = holderOfIds(before);
+  const isAfter = holderOfIds(after);
+  const added: Placed<Item>[] = [];
+  const updated: (readonly [Item, Item])[] = [];
+  const removed: Placed<Item>[] = [];
+  let [at, to] = [0, 0];
+  while (at < before.length || to < after.length) {
+    const [old, now] = [before[at], after[to]];
+    if (old && now && old.id === now.id) {
+      if (!sameValue(old, now)) updated.push([old, now]);
+      at++;
+      to++;
+    } else if (old && !isAfter(old)) removed.push({ index: at++, record: old });
+    else if (now && !isBefore(now)) added.push({ index: to++, record: now });
+    else return null;
   }
+  return { added, updated, removed };
+}
+
+/** Tells whether a list has a record of that id. The ids are gathered when it is first asked. */
+function holderOfIds(list: readonly Identified[]): (record: Identified) => boolean {
+  let ids: ReadonlySet<string> | null = null;
+  return ({ id }) => {
+    ids ??= new Set(list.map((record) => record.id));
+    return ids.has(id);
+  };
+}
+
+/** The change where records moved in the order: those that move go and come, and as few as can be move. */
+function whereSomeMoved<Item extends Identified>(
+  before: readonly Item[],
+  after: readonly Item[],
+): ListChange<Item> {
   const places = new Map(after.map(({ id }, index) => [id, index]));
   const inBoth = before.filter(({ id }) => places.has(id));
   const steady = longestRise(inBoth.map(({ id }) => places.get(id)!));
   const stays = new Set(steady.map((at) => inBoth[at]!.id));
 
-  const updates = updatesOf(steady.map((at) => [inBoth[at]!, after[places.get(inBoth[at]!.id)!]!]));
+  const updated: (readonly [Item, Item])[] = [];
+  for (const at of steady) {
+    const from = inBoth[at]!;
+    const to = after[places.get(from.id)!]!;
+    if (!sameValue(from, to)) updated.push([from, to]);
+  }
   const placed = (list: readonly Item[]) =>
     list.map((record, index) => ({ index, record })).filter(({ record }) => !stays.has(record.id));
-  const added = placed(after);
-  const removed = placed(before);
-  if (added.length + removed.length === 0) return updates;
-  return { added, updated: updates?.updated ?? [], removed };
-}
-
-/** The change of records that stay where they are in the list, or null where none of them is another. */
-function updatesOf<Item extends Identified>(
-  pairs: readonly (readonly [Item, Item])[],
-): ListChange<Item> | null {
-  const updated = pairs.filter(([from, to]) => !sameValue(from, to));
-  return updated.length === 0 ? null : { added: [], updated: updated.sort(byId), removed: [] };
+  return { added: placed(after), updated, removed: placed(before) };
 }
 
 /** Places of a longest strictly rising subsequence (Fredman, Discrete Mathematics 11 (1975)), n log n. */
