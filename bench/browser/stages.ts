@@ -35,7 +35,7 @@ await measureServed(async (address) => {
   await atMark(page, deaf);
   await deaf('Size: which thread suits', async () => {
     await goTo(page, 'Size');
-    await page.getByText(/^The pins reach/).waitFor({ timeout: LONG });
+    await page.getByRole('heading', { name: 'What suits it as it is' }).waitFor({ timeout: LONG });
   });
   await deaf('Look over: what to see to', async () => {
     await goTo(page, 'Look over');

@@ -125,11 +125,11 @@ function applyToList<Item extends Identified>(
   const addDue = () => {
     while (added[next]?.index === result.length) result.push(added[next++]!.record);
   };
-  for (const [index, record] of list.entries()) {
-    if (gone.has(index)) continue;
+  list.forEach((record, index) => {
+    if (gone.has(index)) return;
     addDue();
     result.push(become.get(record.id) ?? record);
-  }
+  });
   addDue();
   return result;
 }
