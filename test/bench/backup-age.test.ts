@@ -35,6 +35,14 @@ describe('the reminder of the backup', () => {
     expect(backupAge(cards, known, NOW).due).toBe(due);
   });
 
+  test('comes after any edit where the browser clears away what was not used for a week, until it was put off', () => {
+    const due = (known: Parameters<typeof backupAge>[1]) => backupAge([card('a', 3)], known, NOW, true).due;
+    expect(due({})).toBe(true);
+    expect(due({ hushed: moment(0, { a: 2 }) })).toBe(true);
+    expect(due({ hushed: moment(0, { a: 3 }) })).toBe(false);
+    expect(due({ backup: moment(0, { a: 3 }) })).toBe(false);
+  });
+
   test('says how old it is in words', () => {
     const words = (daysAgo: number, revision: number) =>
       backupAgeInWords(backupAge([card('a', revision)], { backup: moment(daysAgo, { a: 1 }) }, NOW));

@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { A_WEEK, WHAT_NEXT } from '../parts/keeping-words.ts';
 import { Message } from '../parts/Message.tsx';
 import { askForPromise, isPromised, type Promised } from '../store/promise.ts';
 import { useDatabase, useKeeps } from '../store/use-database.ts';
@@ -14,7 +15,7 @@ export function Keeping() {
   const ask = async () => {
     const answer = await askForPromise(database);
     setPromised(answer);
-    setRefused(answer === 'not-promised');
+    setRefused(answer !== 'promised');
   };
   return (
     <section className="stack" aria-labelledby="keeping-title">
@@ -30,12 +31,20 @@ export function Keeping() {
           the device itself is lost.
         </Message>
       )}
-      {keeps && promised === 'not-promised' && (
+      {keeps && (promised === 'not-promised' || promised === 'a-week') && (
         <Message kind="caution">
-          <p>
-            This browser has not promised to keep your patterns. Where the device runs short of room, or after
-            weeks without a visit, it may throw them away: back up everything now and then, on the shelf.
-          </p>
+          {promised === 'a-week' ? (
+            <>
+              <p>{A_WEEK}</p>
+              <p>{WHAT_NEXT}</p>
+            </>
+          ) : (
+            <p>
+              This browser has not promised to keep your patterns. Where the device runs short of room, or
+              after weeks without a visit, it may throw them away: back up everything now and then, on the
+              shelf.
+            </p>
+          )}
           {refused && (
             <p>
               It was asked, and gave no promise. Browsers often do once Pinlight is put on the device, or

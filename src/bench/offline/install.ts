@@ -1,3 +1,4 @@
+import { isInstalled } from '../store/is-installed.ts';
 import { Watched } from '../watched/watched.ts';
 
 /** What a browser hands over that can put the bench among the programs of the device. */
@@ -17,9 +18,8 @@ export const installing = new Watched<Installing>({ by: 'none' });
 
 /** Keeps the browser's offer, which comes once, until the person takes it. */
 export function watchInstalling(): void {
-  const isInstalled = matchMedia('(display-mode: standalone)').matches;
   // Only Safari on an iPad or iPhone has this property; it is false where the bench is open as a page.
-  if (!isInstalled && (navigator as { standalone?: boolean }).standalone === false) {
+  if (!isInstalled() && (navigator as { standalone?: boolean }).standalone === false) {
     installing.set({ by: 'hand' });
   }
   addEventListener('beforeinstallprompt', (event) => {

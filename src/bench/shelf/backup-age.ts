@@ -15,11 +15,15 @@ export interface BackupAge {
   readonly due: boolean;
 }
 
-/** How old the last backup of these designs is, and whether to remind of it: after 7 days, or 50 edits. */
+/**
+ * How old the last backup of these designs is, and whether to remind of it: after 7 days, or 50 edits. Where the browser
+ * clears away what was not used for a week, any edit is enough, since nobody may be there to be reminded later.
+ */
 export function backupAge(
   cards: readonly DesignCard[],
   { backup, hushed }: ThisBrowser,
   now: number,
+  clearsWeekly = false,
 ): BackupAge {
   const editsSince = (known: Readonly<Record<string, number>>): number =>
     cards.reduce((sum, { id, revision }) => sum + Math.max(0, revision - (known[id] ?? 0)), 0);
@@ -28,7 +32,8 @@ export function backupAge(
   // Reckoned from the last backup or the last reminder, or from when the first design came.
   const from = Math.max(at ?? 0, hushed?.at ?? 0) || Math.min(...cards.map(({ created }) => created));
   const unsaid = Math.min(edits, editsSince(hushed?.revisions ?? {}));
-  const due = edits > 0 && (now - from > MOST_DAYS * DAY || unsaid >= MOST_EDITS);
+  const enough = clearsWeekly ? 1 : MOST_EDITS;
+  const due = edits > 0 && (now - from > MOST_DAYS * DAY || unsaid >= enough);
   return { days: at === null ? null : Math.floor((now - at) / DAY), edits, due };
 }
 
