@@ -1,3 +1,4 @@
+import { type Box, boxOf, growBox } from '#base/geometry/box.ts';
 import { distance, type Point } from '#base/geometry/point.ts';
 import { isInside } from '#base/geometry/polygon.ts';
 import { motifGuides } from '#craft/draft/guides/of-motif.ts';
@@ -7,6 +8,8 @@ import type { Recipe } from '#pattern/recipe/recipe.ts';
 /** Radii of a new motif, in footside spacings. */
 const RADII = [2.5, 1.5, 1, 0.7];
 const KNOTS = 8;
+/** So many steps along an outline are taken as one: whether a motif really fits, drafting sees. */
+const EVERY = 6;
 
 /** A round motif of cloth as near to a place as it lies clear of the others, and of the edges; smaller where it must. */
 export function motifWishes(recipe: MotifRecipe, place: Point): readonly Recipe[] {
@@ -18,6 +21,9 @@ export function motifWishes(recipe: MotifRecipe, place: Point): readonly Recipe[
   // Where there is no room at all, drafting says what is in the way.
   return wishes.length > 0 ? wishes : [withMotif(recipe, inFirst(recipe, place), RADII.at(-1)! * spacing)];
 }
+
+const holds = ({ left, top, right, bottom }: Box, { x, y }: Point): boolean =>
+  x >= left && x <= right && y >= top && y <= bottom;
 
 function withMotif(recipe: MotifRecipe, { x, y }: Point, radius: number): Recipe {
   const outline = Array.from({ length: KNOTS }, (_, k) => {
@@ -39,7 +45,10 @@ function nearestClear(recipe: MotifRecipe, wanted: Point, radius: number): Point
   const { width, spacing } = recipe;
   const long = recipe.length * spacing;
   const place = inFirst(recipe, wanted);
-  const others = recipe.motifs.map((_, at) => motifGuides(recipe, at)[0]!.line);
+  const others = recipe.motifs.map((_, at) => {
+    const outline = motifGuides(recipe, at)[0]!.line.filter((_, spot) => spot % EVERY === 0);
+    return { outline, box: boxOf(outline) };
+  });
   const air = spacing;
   const edge = radius + air;
   const isClear = (at: Point) =>
@@ -48,12 +57,13 @@ function nearestClear(recipe: MotifRecipe, wanted: Point, radius: number): Point
     at.y >= edge &&
     at.y <= long - edge &&
     others.every(
-      (outline) => !isInside(outline, at) && outline.every((spot) => distance(spot, at) >= radius + air),
+      ({ outline, box }) =>
+        !holds(growBox(box, edge), at) ||
+        (!isInside(outline, at) && outline.every((spot) => distance(spot, at) >= edge)),
     );
-  const step = spacing / 2;
   const places = [place];
-  for (let x = edge; x <= width - edge; x += step) {
-    for (let y = edge; y <= long - edge; y += step) places.push({ x, y });
+  for (let x = edge; x <= width - edge; x += spacing) {
+    for (let y = edge; y <= long - edge; y += spacing) places.push({ x, y });
   }
   places.sort((one, other) => distance(one, place) - distance(other, place));
   return places.find(isClear) ?? null;

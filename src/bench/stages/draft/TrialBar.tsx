@@ -1,7 +1,9 @@
 import { Button } from 'react-aria-components';
 import { draftInWords } from '#jobs/words/draft.ts';
+import { numberInWords } from '#jobs/words/number.ts';
 import { Message } from '../../parts/Message.tsx';
 import { useLate } from '../../parts/use-late.ts';
+import { usePreferences } from '../../settings/preferences.ts';
 import { LostEdits } from './LostEdits.tsx';
 import { figureInTheWay, trialTroubleInWords } from './trouble-words.ts';
 import type { Trial } from './use-trial.ts';
@@ -9,6 +11,7 @@ import type { Trial } from './use-trial.ts';
 /** What the tried figures make, or why they make nothing, and the two ways to go on. */
 export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly onKeep: () => void }) {
   const { isChanged, isBusy, isPassing, made, trouble } = trial;
+  const { shown } = usePreferences();
   const isLate = useLate(isBusy && !isPassing);
   if (isPassing || (!isChanged && !trouble)) return null;
   const inTheWay = figureInTheWay(trouble);
@@ -20,7 +23,10 @@ export function TrialBar({ trial, onKeep }: { readonly trial: Trial; readonly on
           <p>{trialTroubleInWords(trouble)}</p>
           {inTheWay && inTheWay.nearest !== null && (
             <Button className="button" onPress={() => trial.set(inTheWay.path, String(inTheWay.nearest))}>
-              Take {inTheWay.nearestInWords}
+              Take{' '}
+              {inTheWay.unit === 'mm'
+                ? shown(inTheWay.nearest)
+                : `${numberInWords(inTheWay.nearest, 3)}${inTheWay.unit ? ' degrees' : ''}`}
             </Button>
           )}
         </Message>

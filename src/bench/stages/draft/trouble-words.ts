@@ -1,6 +1,5 @@
 import { figureTroubleInWords } from '#jobs/words/draft.ts';
 import { figureName } from '#jobs/words/figure-names.ts';
-import { numberInWords } from '#jobs/words/number.ts';
 import { troubleInWords } from '#jobs/words/trouble.ts';
 import type { TrialTrouble } from './use-trial.ts';
 
@@ -23,18 +22,16 @@ export function trialTroubleInWords(trouble: TrialTrouble): string {
 export interface FigureInTheWay {
   readonly path: string;
   readonly nearest: number | null;
-  /** '7.21 mm'. */
-  readonly nearestInWords: string;
+  readonly unit: 'mm' | 'degrees' | null;
 }
 
 export function figureInTheWay(trouble: TrialTrouble | null): FigureInTheWay | null {
-  if (trouble?.kind === 'bad-figure') return { path: trouble.figure, nearest: null, nearestInWords: '' };
+  if (trouble?.kind === 'bad-figure') return { path: trouble.figure, nearest: null, unit: null };
   if (trouble?.kind !== 'recipe-figure') return null;
   const { figure, nearest, unit } = trouble;
-  const unitInWords = unit === 'mm' ? ' mm' : unit === 'degrees' ? ' degrees' : '';
   return {
     path: figure,
     nearest: nearest ?? null,
-    nearestInWords: nearest === undefined ? '' : `${numberInWords(nearest, 3)}${unitInWords}`,
+    unit: unit === 'mm' || unit === 'degrees' ? unit : null,
   };
 }
