@@ -12,6 +12,9 @@ export class DragPreview {
   readonly #drafter = new LatestJob('draftPreview');
   #drags = 0;
   #works: Recipe | null = null;
+  /** The pattern that is dragged at, and its number with the worker. */
+  #known: Drafted | null = null;
+  #number = 0;
 
   /** Gets ready, so that the first drag need not wait. */
   warm(): void {
@@ -26,9 +29,17 @@ export class DragPreview {
   /** Drafts the pattern from a recipe, and shows what comes of it where the drag still goes on. */
   async ask(pattern: Drafted, recipe: Recipe, show: (pattern: Pattern) => void): Promise<void> {
     const drag = this.#drags;
+    if (this.#known !== pattern) {
+      this.#known = pattern;
+      this.#number++;
+    }
+    const number = this.#number;
     // What cannot be drafted on the way, or breaks, is not shown; the drag's end tells of it.
-    const change = await this.#drafter.ask(pattern, recipe).catch(() => null);
-    if (!change || drag !== this.#drags) return;
+    const draft = (given: Drafted | null) =>
+      this.#drafter.ask({ number, pattern: given }, recipe).catch(() => null);
+    let change = await draft(null);
+    if (change === 'pattern-wanted') change = await draft(pattern);
+    if (!change || change === 'pattern-wanted' || drag !== this.#drags) return;
     this.#works = recipe;
     show(applyChange(pattern, change));
   }
