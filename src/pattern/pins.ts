@@ -1,6 +1,6 @@
 import { type Box, boxOf, joinBoxes } from '#base/geometry/box.ts';
 import type { Point } from '#base/geometry/point.ts';
-import { anchorPoint, anchorsOf } from './anchors.ts';
+import { anchorsOf } from './anchors.ts';
 import type { Pattern, Pin } from './pattern.ts';
 
 export const emptyPattern: Pattern = {
@@ -43,7 +43,10 @@ export const boxOfPins = ({ pins }: Pick<Pattern, 'pins'>): Box => boxOf(pins);
 
 /** The smallest box round all pins, marks and areas, by their centres and anchors; strokes may reach further. */
 export function boxOfPattern(pattern: Pattern): Box {
-  const pins = pinsById(pattern);
   const anchors = [...pattern.marks.flatMap(anchorsOf), ...pattern.areas.flatMap(({ outline }) => outline)];
-  return joinBoxes(boxOf(pattern.pins), boxOf(anchors.map((anchor) => anchorPoint(pins, anchor))));
+  // Those that lie on pins reach no further than the pins.
+  return joinBoxes(
+    boxOf(pattern.pins),
+    boxOf(anchors.flatMap((anchor) => ('pin' in anchor ? [] : [anchor]))),
+  );
 }

@@ -1,7 +1,8 @@
 import { applyChange, undoChange } from '#pattern/change/change.ts';
 import type { Step } from '#pattern/change/step.ts';
 import type { Pattern } from '#pattern/pattern.ts';
-import { abandon, type Database, type DesignCard, type TableName, under } from './database.ts';
+import { restNowAndThen } from '../parts/next-task.ts';
+import { abandon, type Database, type DesignCard, type Reading, type TableName, under } from './database.ts';
 import { fileOf, type KeptFile, keptFile } from './kept-file.ts';
 import { getPattern, putPattern } from './pieces.ts';
 import { keepVersion } from './versions.ts';
@@ -96,8 +97,8 @@ export async function readDesign(database: Database, id: string): Promise<Stored
   const card = await read.objectStore('cards').get(id);
   if (!card) return null;
   const kept = await getPattern(read, { table: 'pieces', key: [id] });
-  const [steps, entries, files] = await Promise.all([
-    read.objectStore('steps').getAll(under(id)),
+  const steps = await readSteps(read, id);
+  const [entries, files] = await Promise.all([
     read.objectStore('pictures').getAllKeys(under(id)),
     read.objectStore('pictures').getAll(under(id)),
   ]);
@@ -106,12 +107,26 @@ export async function readDesign(database: Database, id: string): Promise<Stored
   const at = card.at - card.first;
   const forward = steps.slice(at, Math.max(at, done));
   const back = steps.slice(done, Math.max(at, done)).reverse();
-  const pattern = [
-    ...forward.map(({ change }) => change),
-    ...back.map(({ change }) => undoChange(change)),
-  ].reduce(applyChange, kept);
+  const rest = restNowAndThen();
+  let pattern = kept;
+  for (const { change } of forward) {
+    pattern = applyChange(pattern, change);
+    await rest();
+  }
+  for (const { change } of back) {
+    pattern = applyChange(pattern, undoChange(change));
+    await rest();
+  }
   const pictures = new Map(entries.map(([, entry], index) => [entry, fileOf(files[index]!)]));
   return { card, pattern, past: steps.slice(0, done), future: steps.slice(done), pictures };
+}
+
+/** All steps of a design, one by one: those of a large pattern take long to read. */
+async function readSteps(read: Reading, id: string): Promise<Step[]> {
+  const steps: Step[] = [];
+  let cursor = await read.objectStore('steps').openCursor(under(id));
+  for (; cursor; cursor = await cursor.continue()) steps.push(cursor.value);
+  return steps;
 }
 
 /** The pictures of a design, by the names of their entries. */
