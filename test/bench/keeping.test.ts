@@ -36,7 +36,7 @@ async function visit(userAgent: string | null, grants = false, colorScheme: 'lig
   return visited;
 }
 
-const WEEK = 'This browser may throw your patterns away once Pinlight was not used for seven days.';
+const WEEK = 'This browser may throw your patterns away if Pinlight is not used for seven days.';
 
 test.each(['light', 'dark'] as const)(
   'after any change the shelf of such a browser says what helps, until there is a backup, in the %s look',

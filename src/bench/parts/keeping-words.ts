@@ -1,5 +1,5 @@
 /** What is said where the browser clears away what was not used for a week. */
-export const A_WEEK = 'This browser may throw your patterns away once Pinlight was not used for seven days.';
+export const A_WEEK = 'This browser may throw your patterns away if Pinlight is not used for seven days.';
 
 /** And what helps. */
 export const WHAT_NEXT =

@@ -59,13 +59,17 @@ export function readSteps(text: string, done: number, pattern: Pattern): Steps |
   return leads(pattern, back) && leads(pattern, forth) ? { past, future } : null;
 }
 
+/** Whether references may be broken after a change that fits. Moved pins break none, and there can be many in a pattern. */
+const mayBreak = ({ pins, runs, marks, areas, repeat, paper }: Change): boolean =>
+  [runs, marks, areas, repeat, paper].some((part) => part !== undefined) || (pins?.removed.length ?? 0) > 0;
+
 /** Whether changes fit one after the other, each leaving a whole pattern behind. */
 function leads(pattern: Pattern, changes: readonly Change[]): boolean {
   let now = pattern;
   for (const change of changes) {
     if (misfit(now, change)) return false;
     now = applyFitting(now, change);
-    if (findBrokenReference(now)) return false;
+    if (mayBreak(change) && findBrokenReference(now)) return false;
   }
   return true;
 }
