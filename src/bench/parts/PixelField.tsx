@@ -6,16 +6,19 @@ export interface PixelFieldProps {
   readonly label: string;
   readonly value: number | null;
   readonly onChange: (pixels: number) => void;
+  /** Whether it must be more than nought, as a size must. */
+  readonly isSize?: boolean;
 }
 
 /** A place or size in pixels, for patterns of which nobody knows yet how large they are. */
-export function PixelField({ label, value, onChange }: PixelFieldProps) {
+export function PixelField({ label, value, onChange, isSize = false }: PixelFieldProps) {
   const shown = usePlaces('px');
   const [typed, setTyped] = useState<string | null>(null);
   const id = useId();
   const read = typed === null ? null : parsePixels(typed);
+  const isTooSmall = isSize && read !== null && read <= 0;
   const take = () => {
-    if (read === null) return;
+    if (read === null || isTooSmall) return;
     setTyped(null);
     if (read !== value) onChange(read);
   };
@@ -26,7 +29,7 @@ export function PixelField({ label, value, onChange }: PixelFieldProps) {
       onChange={setTyped}
       onBlur={take}
       onKeyDown={({ key }) => key === 'Enter' && take()}
-      isInvalid={typed !== null && typed.trim() !== '' && read === null}
+      isInvalid={typed !== null && typed.trim() !== '' && (read === null || isTooSmall)}
     >
       <Label>{label}</Label>
       <Input inputMode="decimal" autoComplete="off" aria-describedby={id} />
@@ -34,7 +37,9 @@ export function PixelField({ label, value, onChange }: PixelFieldProps) {
         pixels of the picture
       </span>
       <FieldError>
-        Type a number of pixels, such as 120 or 120.5. Lengths need the scale of the picture.
+        {isTooSmall
+          ? 'This must be more than nought.'
+          : 'Type a number of pixels, such as 120 or 120.5. Lengths need the scale of the picture.'}
       </FieldError>
     </TextField>
   );

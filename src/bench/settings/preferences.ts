@@ -1,4 +1,5 @@
 import { formatInches, formatMm } from '#base/units/format-length.ts';
+import type { FilmName } from '#paper/ink/tints.ts';
 import { useWatched } from '../watched/use-watched.ts';
 import { Watched } from '../watched/watched.ts';
 
@@ -15,12 +16,14 @@ export interface Preferences {
   readonly penOnly: boolean;
   /** Whether pins that are added or moved fall in line with their neighbours. */
   readonly inLine: boolean;
+  /** Under which film cards are pricked, and patterns looked at. */
+  readonly film: FilmName;
 }
 
 const KEY = 'pinlight-preferences';
 const usual: Preferences = {
   ...{ unit: 'mm', decimal: '.', look: 'system', text: 1 },
-  ...{ repeats: 'once', penOnly: false, inLine: true },
+  ...{ repeats: 'once', penOnly: false, inLine: true, film: 'none' },
 };
 const present = new Watched(read());
 
@@ -74,7 +77,7 @@ function read(): Preferences {
 /** Only what is well-formed is taken from the store: it may be of another version, or damaged. */
 function isPreferences(kept: unknown): kept is Partial<Preferences> {
   if (typeof kept !== 'object' || kept === null) return false;
-  const { unit, decimal, look, text, repeats, penOnly, inLine } = kept as Record<string, unknown>;
+  const { unit, decimal, look, text, repeats, penOnly, inLine, film } = kept as Record<string, unknown>;
   return (
     (unit === undefined || unit === 'mm' || unit === 'in') &&
     (decimal === undefined || decimal === '.' || decimal === ',') &&
@@ -82,6 +85,7 @@ function isPreferences(kept: unknown): kept is Partial<Preferences> {
     (text === undefined || (typeof text === 'number' && text >= 1 && text <= 2)) &&
     (repeats === undefined || repeats === 'once' || repeats === 'each') &&
     (penOnly === undefined || typeof penOnly === 'boolean') &&
-    (inLine === undefined || typeof inLine === 'boolean')
+    (inLine === undefined || typeof inLine === 'boolean') &&
+    (film === undefined || film === 'none' || film === 'blue' || film === 'grey')
   );
 }

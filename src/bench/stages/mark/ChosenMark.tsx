@@ -1,10 +1,10 @@
 import { Button } from 'react-aria-components';
 import type { Mark } from '#pattern/pattern.ts';
 import { Choice } from '../../parts/Choice.tsx';
-import { LengthField } from '../../parts/LengthField.tsx';
 import { WordsField } from '../../parts/WordsField.tsx';
 import type { Marking } from './marking.ts';
 import { refuseNumber } from './number.ts';
+import { SizeField } from './SizeField.tsx';
 import { drawnNames } from './wishes.ts';
 
 /** The chosen marking: what can be changed about one of its kind, and removing it. */
@@ -48,7 +48,7 @@ function Figures({
     case 'gimp':
       return (
         <>
-          <LengthField
+          <SizeField
             label="Its thickness"
             value={mark.width ?? null}
             onChange={(width) => onChange({ ...mark, width }, 'Changed the thickness of a gimp')}
@@ -114,7 +114,7 @@ function Figures({
             refuse={(words) => (words ? null : 'Type some words, or remove the marking.')}
             onChange={(text) => onChange({ ...mark, text }, 'Changed words')}
           />
-          <LengthField
+          <SizeField
             label="Height of the letters"
             value={mark.height}
             onChange={(height) => onChange({ ...mark, height }, 'Changed the height of words')}

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import { LengthField } from '../../parts/LengthField.tsx';
 import { WordsField } from '../../parts/WordsField.tsx';
 import type { Marking, MarkingState } from './marking.ts';
 import { NextArea } from './NextArea.tsx';
 import { refuseNumber } from './number.ts';
+import { SizeField } from './SizeField.tsx';
 
 /** What goes with the marking that is made next, and the one that grows. */
 export function GrowingMark({ marking, state }: { readonly marking: Marking; readonly state: MarkingState }) {
@@ -28,7 +28,7 @@ export function GrowingMark({ marking, state }: { readonly marking: Marking; rea
         </section>
       )}
       {wish === 'gimp' && (
-        <LengthField
+        <SizeField
           label="Thickness of the gimp"
           value={width}
           onChange={(mm) => marking.set({ width: mm })}
@@ -44,7 +44,7 @@ export function GrowingMark({ marking, state }: { readonly marking: Marking; rea
         />
       )}
       {wish === 'text' && (
-        <LengthField
+        <SizeField
           label="Height of the letters"
           value={height}
           onChange={(mm) => marking.set({ height: mm })}

@@ -8,7 +8,7 @@ import type { Anchor, Mark, Pattern } from '#pattern/pattern.ts';
 import { PageSteps, usePages } from '../../parts/Pages.tsx';
 import { Revealed } from '../../parts/Revealed.tsx';
 import { SelectField } from '../../parts/SelectField.tsx';
-import { usePreferences } from '../../settings/preferences.ts';
+import { usePlaces } from '../../parts/use-places.ts';
 import type { Chosen } from './marking.ts';
 import { drawnNames } from './wishes.ts';
 
@@ -44,7 +44,7 @@ export function MarkTable({
   readonly chosen: Chosen | null;
   readonly onChoose: (listed: Listed) => void;
 }) {
-  const { shown } = usePreferences();
+  const shown = usePlaces(pattern.unit);
   const [kind, setKind] = useState<Listed['kind'] | 'all'>('all');
   const all = useMemo(() => listOf(pattern), [pattern]);
   const kinds = [...new Set(all.map((one) => one.kind))];

@@ -3,11 +3,11 @@ import { useEffect, useMemo, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { boxOf, growBox } from '#base/geometry/box.ts';
 import { allPlaces, placesOf } from '#paper/ink/places.ts';
-import type { FilmName } from '#paper/ink/tints.ts';
 import { usePattern, useWork } from '../../document/use-design.ts';
 import { Choice } from '../../parts/Choice.tsx';
 import { Message } from '../../parts/Message.tsx';
 import { ShareSlider } from '../../parts/ShareSlider.tsx';
+import { setPreferences, usePreferences } from '../../settings/preferences.ts';
 import { useSheet } from '../../sheet/handle.ts';
 import { useTool } from '../../sheet/use-tool.ts';
 import { useWatched } from '../../watched/use-watched.ts';
@@ -24,12 +24,12 @@ export function Panel() {
   const { design } = useWork();
   const pattern = usePattern();
   const sheet = useSheet();
-  const marking = useMemo(() => new Marking(design), [design]);
+  const marking = useMemo(() => new Marking(design, pattern.unit), [design, pattern.unit]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: one tool for as long as the panel is open, told of the pattern below.
   const tool = useMemo(() => new MarkTool(marking, pattern), [marking]);
   const state = useWatched(marking.watched);
   const [paper, setPaper] = useState(0.4);
-  const [film, setFilm] = useState<FilmName>('none');
+  const { film } = usePreferences();
   useTool(tool);
   useEffect(() => {
     marking.settle(pattern);
@@ -74,7 +74,7 @@ export function Panel() {
       <Choice
         label="Film over it"
         value={film}
-        onChange={setFilm}
+        onChange={(next) => setPreferences({ film: next })}
         choices={[
           { value: 'none', words: 'none' },
           { value: 'blue', words: 'blue', help: 'with the tints that are printed for it' },
@@ -88,7 +88,7 @@ export function Panel() {
         onChoose={({ list, id, anchors }) => {
           marking.choose({ list, id });
           const places = allPlaces(anchors, placeOf);
-          if (places) sheet.zoomTo(growBox(boxOf(places), 8));
+          if (places) sheet.zoomTo(growBox(boxOf(places), pattern.unit === 'mm' ? 8 : 80));
         }}
       />
     </>

@@ -27,11 +27,11 @@ export interface MarkingState {
   readonly chosen: Chosen | null;
   /** What is to be known of the last touch, such as why it made nothing. */
   readonly said: string | null;
-  /** Thickness of the next gimp, mm. */
+  /** Thickness of the next gimp, in the pattern's unit. */
   readonly width: number;
   /** The next number. */
   readonly number: number;
-  /** Height of the next words, mm. */
+  /** Height of the next words, in the pattern's unit. */
   readonly height: number;
   /** How the next area is worked and tinted. */
   readonly tint: Tint;
@@ -47,8 +47,8 @@ export interface Chosen {
   readonly id: string;
 }
 
-/** Thickness of a gimp and height of words where nobody chose any, mm: our own, no source. */
-const USUAL = { width: 0.8, height: 3 } as const;
+/** Thickness of a gimp and height of words where nobody chose any, in the pattern's unit: our own, no source. */
+const USUAL = { mm: { width: 0.8, height: 3 }, px: { width: 8, height: 30 } } as const;
 
 const NO_PIN_FOR_PICOT = 'A picot is worked round a pin, and no pin is near this place.';
 
@@ -58,7 +58,7 @@ export class Marking {
   readonly #design: OpenDesign;
   #pins: { readonly of: Pattern['pins']; readonly index: PointIndex } | null = null;
 
-  constructor(design: OpenDesign) {
+  constructor(design: OpenDesign, unit: Pattern['unit']) {
     this.#design = design;
     this.watched = new Watched<MarkingState>({
       wish: 'choose',
@@ -69,7 +69,7 @@ export class Marking {
       tint: { stitch: 'cloth' },
       bounds: 'lines',
       moving: false,
-      ...USUAL,
+      ...USUAL[unit],
     });
   }
 

@@ -1,5 +1,6 @@
 import type { PaperSize } from '#base/units/paper.ts';
 import type { PrinterProfile } from '#paper/calibrate/profile.ts';
+import type { FilmName } from '#paper/ink/tints.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import type { PrintRequest } from '../../../worker/make/print.ts';
 
@@ -31,6 +32,10 @@ export const usualPrint: PrintChoices = {
   date: '',
   printer: '',
 };
+
+/** What printing begins with where patterns are looked at under this film. */
+export const printUnder = (film: FilmName): PrintChoices =>
+  film === 'none' ? usualPrint : { ...usualPrint, way: 'film', film };
 
 /** The choices as the job takes them. `picture` is that of the paper, where the pattern keeps one. */
 export function requestOf(
