@@ -5,7 +5,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { seededRandom } from '#base/random.ts';
 import { launchChromium } from '../../test/support/bench/browser.ts';
-import { goTo, openFile } from '../../test/support/bench/pages.ts';
+import { choose, goTo, openFile } from '../../test/support/bench/pages.ts';
 import { edging, jitter } from '../../test/support/patterns/index.ts';
 import { watchMainThread } from './tools/main-thread.ts';
 import { withFile } from './tools/patterns.ts';
@@ -118,6 +118,12 @@ async function atStraighten(page: Page, deaf: Deaf): Promise<void> {
 
 async function atMark(page: Page, deaf: Deaf): Promise<void> {
   await deaf('Mark', () => goTo(page, 'Mark'));
+  await choose(page, 'tints an area');
+  await deaf('Mark: tinting an area', async () => {
+    await page.locator('canvas.sheet').focus();
+    for (let step = 0; step < 12; step++) await page.keyboard.press('+');
+    await page.keyboard.press('Enter');
+  });
   await deaf('Mark: all markings as a table', () =>
     page.getByRole('button', { name: 'Show the markings as a table' }).click(),
   );

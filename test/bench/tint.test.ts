@@ -22,8 +22,10 @@ test('areas are tinted by touching inside, chosen by touching again, changed, re
   const { page, wish, tap, saved } = await atMark(visit, square);
   await wish('tints an area');
   await tap({ x: 12, y: 8 });
+  await expect.poll(async () => (await saved()).areas.length).toBe(1);
   await page.getByText('half stitch').click();
   await tap({ x: 4, y: 32 });
+  await expect.poll(async () => (await saved()).areas.length).toBe(2);
   const corners = (...pins: string[]) => pins.map((pin) => ({ pin }));
   const rounds = (pattern: Pattern) =>
     pattern.areas.map(({ outline, stitch }) => ({ outline: new Set(outline), stitch }));

@@ -1,4 +1,7 @@
+import type { Point } from '#base/geometry/point.ts';
 import type { Progress } from '#base/progress.ts';
+import { areaAt } from '#craft/mark/area-at.ts';
+import { boundsOf, type Reach } from '#craft/mark/bounds.ts';
 import { arrangePattern } from '#jobs/arrange/arrange.ts';
 import type { ArrangeStep } from '#jobs/arrange/steps.ts';
 import { draftFile, draftRecipe } from '#jobs/draft/draft.ts';
@@ -31,8 +34,8 @@ export const jobs = {
     writeContainer({ pattern, pictures: await bytesOf(pictures) }),
   backUp,
   bringBack,
-  /** `fresh` is the path of a part that was just put in, and is made to fit. */
   draftPreview,
+  /** `fresh` is the path of a part that was just put in, and is made to fit. */
   draft: (source: RecipeSource, fresh: string | null, _progress: Progress) =>
     fresh === null ? draftRecipe(source, []) : draftFitting(source, fresh),
   arrange: (pattern: Pattern, steps: readonly ArrangeStep[], _progress: Progress) =>
@@ -41,6 +44,8 @@ export const jobs = {
   paper,
   paperScale,
   trace,
+  areaAt: (pattern: Pattern, reach: Reach, at: Point, _progress: Progress) =>
+    areaAt(boundsOf(pattern, reach), at),
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),
   straighten: (pattern: Pattern, known: KnownWords, progress: Progress) =>
     proposeTrue(pattern, known, progress),

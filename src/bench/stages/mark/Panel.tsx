@@ -28,6 +28,7 @@ export function Panel() {
   // biome-ignore lint/correctness/useExhaustiveDependencies: one tool for as long as the panel is open, told of the pattern below.
   const tool = useMemo(() => new MarkTool(marking, pattern), [marking]);
   const state = useWatched(marking.watched);
+  useEffect(() => () => marking.close(), [marking]);
   const [paper, setPaper] = useState(0.4);
   const { film } = usePreferences();
   useTool(tool);

@@ -14,9 +14,11 @@ import type { OpenDesign } from '../../document/open-design.ts';
 import { announce } from '../../parts/announce.ts';
 import type { SheetTouch } from '../../sheet/tool.ts';
 import { Watched } from '../../watched/watched.ts';
+import { CalledOff } from '../../worker/held-worker.ts';
+import { AreaFinder } from './area-finder.ts';
 import { finish, type Grown, grow, isSameLine, marksOf } from './course.ts';
 import { marksNear } from './marks-near.ts';
-import { areasAt, outlineAt, type Tint } from './tint.ts';
+import { areasAt, type Tint } from './tint.ts';
 import { type CourseKind, drawnNames, type Wish } from './wishes.ts';
 
 /** Where a person is with their marking. A new value after every touch. */
@@ -50,12 +52,21 @@ export interface Chosen {
 /** Thickness of a gimp and height of words where nobody chose any, in the pattern's unit: our own, no source. */
 const USUAL = { mm: { width: 0.8, height: 3 }, px: { width: 8, height: 30 } } as const;
 
+/** An area that is not found sooner is said to be looked for, ms. */
+const SOON = 300;
+const LOOKING = 'Looking for the lines that go round this place …';
+
+const CHANGED = 'The pattern was changed while the area was looked for. Touch it again.';
+
 const NO_PIN_FOR_PICOT = 'A picot is worked round a pin, and no pin is near this place.';
 
 /** Markings and tints made, chosen, changed and removed: each a step of the design that can be undone. */
 export class Marking {
   readonly watched: Watched<MarkingState>;
   readonly #design: OpenDesign;
+  readonly #areas = new AreaFinder();
+  /** Touches inside of areas, one after the other: each sees what the one before has tinted. */
+  #tinting: Promise<void> = Promise.resolve();
   #pins: { readonly of: Pattern['pins']; readonly index: PointIndex } | null = null;
 
   constructor(design: OpenDesign, unit: Pattern['unit']) {
@@ -73,7 +84,13 @@ export class Marking {
     });
   }
 
+  /** Lets go of what works beside the page. */
+  close(): void {
+    this.#areas.close();
+  }
+
   wish(wish: Wish): void {
+    if (wish === 'area') this.#areas.warm();
     this.#set({ wish, path: [], said: null, chosen: null });
   }
 
@@ -89,7 +106,7 @@ export class Marking {
     if (moving) this.#moveTo(anchor);
     else if (wish === 'choose') this.#chooseAt(touch);
     else if (course) this.#grown(course, grow(course, path, anchor, touch.reach));
-    else if (wish === 'area') this.#tintAt(touch);
+    else if (wish === 'area') this.#tinting = this.#tinting.then(() => this.#tintAt(touch));
     else if (wish === 'number') this.#put('marks', [{ kind: 'number', at: anchor, value: number }]);
     else if (wish === 'text') this.#set({ path: [anchor], said: null });
     else if ('pin' in anchor) this.#put('marks', [{ kind: 'picot', at: anchor, side: 'left' }]);
@@ -174,7 +191,7 @@ export class Marking {
   }
 
   /** Tints what lines enclose; an area that is tinted already is chosen instead. */
-  #tintAt({ at }: SheetTouch): void {
+  async #tintAt({ at }: SheetTouch): Promise<void> {
     const { tint, bounds } = this.#state();
     const pattern = this.#pattern();
     const [there] = areasAt(pattern.areas, placesOf(pattern), at);
@@ -182,9 +199,17 @@ export class Marking {
       announce('Area chosen.');
       this.#set({ chosen: { list: 'areas', id: there }, said: null });
     } else if (bounds !== 'pins') {
-      const { outline, note } = outlineAt(pattern, bounds, at);
-      if (outline) this.#put('areas', [{ outline, ...tint }], note);
-      else this.#say(note);
+      const late = setTimeout(() => this.#say(LOOKING), SOON);
+      try {
+        const { outline, note } = await this.#areas.find(pattern, bounds, at);
+        if (!outline) this.#say(note);
+        else if (this.#pattern() === pattern) this.#put('areas', [{ outline, ...tint }], note);
+        else this.#say(CHANGED);
+      } catch (error) {
+        if (!(error instanceof CalledOff)) this.#say(String(error));
+      } finally {
+        clearTimeout(late);
+      }
     }
   }
 
