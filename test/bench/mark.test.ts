@@ -131,3 +131,54 @@ test('a touch chooses the marking that it meets, and a second one what lies unde
   expect((await saved()).marks[2]).toEqual({ id: 'm3', kind: 'number', at: { pin: 'p4' }, value: 8 });
   expect(visit.complaints).toEqual([]);
 });
+
+test('the points of a marking are moved by dragging, by touching, and by keyboard, each as one step', async () => {
+  const visit = await bench.visit();
+  const { page, click, drag, enter, saved } = await atMark(visit, {
+    ...five,
+    marks: [
+      { id: 'm1', kind: 'line', from: { pin: 'p1' }, to: { pin: 'p2' } },
+      { id: 'm2', kind: 'line', from: { pin: 'p3' }, to: { pin: 'p5' } },
+      {
+        id: 'm3',
+        kind: 'gimp',
+        path: [{ pin: 'p1' }, { x: 4, y: 30 }, { pin: 'p4' }],
+        closed: false,
+        width: 1,
+      },
+    ],
+  });
+  await click({ x: 8, y: 0 });
+  await page.getByRole('heading', { name: 'Chosen: working line' }).waitFor();
+  await drag(p2, p5);
+  expect((await saved()).marks[0]).toMatchObject({ from: { pin: 'p1' }, to: { pin: 'p5' } });
+  await drag(p5, { x: 3, y: 10 });
+  await page.getByText('A working line goes from pin to pin').waitFor();
+  await drag(p5, p1);
+  await page.getByText('cannot lie in one place').waitFor();
+  await drag(p1, p3);
+  await page.getByText('joined by a working line already').waitFor();
+  expect((await saved()).marks[0]).toMatchObject({ from: { pin: 'p1' }, to: { pin: 'p5' } });
+  await page.getByRole('button', { name: 'Move its beginning' }).click();
+  await click(p4);
+  await expect
+    .poll(async () => (await saved()).marks[0])
+    .toMatchObject({ from: { pin: 'p4' }, to: { pin: 'p5' } });
+
+  await page.getByRole('button', { name: 'Show the markings as a table' }).press('Enter');
+  await page.getByRole('button', { name: '3: Gimp' }).press('Enter');
+  await page.getByRole('button', { name: 'Whole sheet' }).press('Enter');
+  await page.getByRole('button', { name: 'Move one of its points' }).press('Enter');
+  await page.getByRole('button', { name: 'Move point 2' }).press('Enter');
+  await enter(p5);
+  await expect
+    .poll(async () => (await saved()).marks[2])
+    .toMatchObject({ path: [{ pin: 'p1' }, { pin: 'p5' }, { pin: 'p4' }] });
+  for (let step = 0; step < 3; step++) await page.getByRole('button', { name: 'Undo' }).press('Enter');
+  expect((await saved()).marks).toMatchObject([
+    { from: { pin: 'p1' }, to: { pin: 'p2' } },
+    { from: { pin: 'p3' }, to: { pin: 'p5' } },
+    { path: [{ pin: 'p1' }, { x: 4, y: 30 }, { pin: 'p4' }] },
+  ]);
+  expect(visit.complaints).toEqual([]);
+});

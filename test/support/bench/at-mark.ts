@@ -33,6 +33,14 @@ export async function atMark(visit: Visit, pattern = five) {
       const { left, top } = toScreen(camera, view, place);
       await sheet.click({ position: { x: left, y: top } });
     },
+    async drag(from: Point, to: Point) {
+      const [begin, end] = [toScreen(camera, view, from), toScreen(camera, view, to)];
+      await page.mouse.move(x + begin.left, y + begin.top);
+      await page.mouse.down();
+      await page.mouse.move(x + (begin.left + end.left) / 2, y + (begin.top + end.top) / 2);
+      await page.mouse.move(x + end.left, y + end.top);
+      await page.mouse.up();
+    },
     async tap(place: Point) {
       const { left, top } = toScreen(camera, view, place);
       await page.touchscreen.tap(x + left, y + top);

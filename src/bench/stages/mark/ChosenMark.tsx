@@ -1,9 +1,11 @@
 import { Button } from 'react-aria-components';
 import type { Mark } from '#pattern/pattern.ts';
 import { Choice } from '../../parts/Choice.tsx';
+import { Fold } from '../../parts/Fold.tsx';
 import { WordsField } from '../../parts/WordsField.tsx';
 import type { Marking } from './marking.ts';
 import { refuseNumber } from './number.ts';
+import { pointNames } from './points.ts';
 import { SizeField } from './SizeField.tsx';
 import { drawnNames } from './wishes.ts';
 
@@ -15,22 +17,46 @@ export function ChosenMark({
 }: {
   readonly marking: Marking;
   readonly mark: Mark;
-  readonly moving: boolean;
+  readonly moving: number | null;
 }) {
   return (
     <section className="offer" aria-label="The chosen marking">
       <h3>Chosen: {drawnNames[mark.kind].toLowerCase()}</h3>
       <Figures mark={mark} onChange={(changed, words) => marking.change('marks', changed, words)} />
-      {'at' in mark && (
-        <Button className="button" onPress={() => marking.move(!moving)}>
-          {moving ? 'Leave it where it is' : 'Put it elsewhere'}
-        </Button>
-      )}
-      {moving && <p>Touch the pin or the place where it goes.</p>}
+      <Points marking={marking} mark={mark} moving={moving} />
+      {moving !== null && <p>Touch the pin or the place where it goes.</p>}
       <Button className="button danger" onPress={() => marking.remove({ list: 'marks', id: mark.id })}>
         Remove this marking
       </Button>
     </section>
+  );
+}
+
+/** More points than this are out of the way until they are asked for. */
+const FEW = 2;
+
+/** A button for each point of a marking, after which a touch says where it goes; on the sheet it can be dragged too. */
+function Points({
+  marking,
+  mark,
+  moving,
+}: {
+  readonly marking: Marking;
+  readonly mark: Mark;
+  readonly moving: number | null;
+}) {
+  const names = pointNames(mark);
+  const wordsFor = (name: string) => (name === 'it' ? 'Put it elsewhere' : `Move ${name}`);
+  const buttons = names.map((name, point) => (
+    <Button key={name} className="button" onPress={() => marking.move(moving === point ? null : point)}>
+      {moving === point ? 'Leave it where it is' : wordsFor(name)}
+    </Button>
+  ));
+  if (names.length <= FEW) return <div className="buttons">{buttons}</div>;
+  return (
+    <Fold label="Move one of its points">
+      <div className="buttons">{buttons}</div>
+    </Fold>
   );
 }
 

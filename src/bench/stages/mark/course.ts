@@ -34,10 +34,12 @@ export function finish(kind: CourseKind, path: readonly Anchor[]): Grown {
   return { at: 'whole', path, joined: false };
 }
 
-const NO_PIN = {
+/** Why a place without a pin is refused. */
+export const NO_PIN = {
   line: 'A working line goes from pin to pin, and no pin is near this place. Go closer, or put the pin in at the stage Pins.',
   plait:
     'A plait begins and ends at a pin, and no pin is near this place. Go closer, or put the pin in at the stage Pins.',
+  picot: 'A picot is worked round a pin, and no pin is near this place.',
 } as const;
 
 /** The markings that a whole course stands for: a working line is kept piece by piece. */
@@ -68,7 +70,8 @@ export function isSameLine(one: Unnamed<Mark>, other: Unnamed<Mark>): boolean {
   );
 }
 
-function isSame(one: Anchor, other: Anchor, reach: number): boolean {
+/** Whether two anchors are one: the same pin, or places within `reach` of each other. */
+export function isSame(one: Anchor, other: Anchor, reach: number): boolean {
   if ('pin' in one || 'pin' in other) return 'pin' in one && 'pin' in other && one.pin === other.pin;
   return Math.hypot(one.x - other.x, one.y - other.y) <= reach;
 }

@@ -1,12 +1,14 @@
-import type { Point } from '#base/geometry/point.ts';
+import { distance, type Point } from '#base/geometry/point.ts';
 import { coursesOf } from '#paper/drawing/distance.ts';
 import { type PlaceOf, placesOf } from '#paper/ink/places.ts';
-import type { Mark, Pattern } from '#pattern/pattern.ts';
+import { anchorsOf } from '#pattern/anchors.ts';
+import type { Anchor, Mark, Pattern } from '#pattern/pattern.ts';
 import { inkOfMark } from '../../sheet/scene.ts';
 import type { Overlay, SheetTool, SheetTouch } from '../../sheet/tool.ts';
 import { marksOf } from './course.ts';
 import { hatchAreas, outlineArea } from './draw-areas.ts';
 import type { Marking } from './marking.ts';
+import { withPoint } from './points.ts';
 
 const ACCENT = '#1c5d5a';
 
@@ -15,6 +17,8 @@ export class MarkTool implements SheetTool {
   readonly #marking: Marking;
   #pattern: Pattern;
   #placeOf: PlaceOf;
+  /** The point of the chosen marking that is dragged, and where it is now. */
+  #held: { readonly point: number; readonly at: Anchor } | null = null;
 
   constructor(marking: Marking, pattern: Pattern) {
     this.#marking = marking;
@@ -32,11 +36,35 @@ export class MarkTool implements SheetTool {
     this.#marking.tap(touch);
   }
 
+  grabs({ at, reach }: SheetTouch): boolean {
+    const mark = this.#marking.watched.get().path.length === 0 ? this.#marking.chosenMark() : undefined;
+    if (!mark) return false;
+    let nearest = reach;
+    anchorsOf(mark).forEach((anchor, point) => {
+      const place = this.#placeOf(anchor);
+      const away = place ? distance(place, at) : Infinity;
+      if (away > nearest) return;
+      nearest = away;
+      this.#held = { point, at: anchor };
+    });
+    return this.#held !== null;
+  }
+
+  drag(_from: SheetTouch, to: SheetTouch): void {
+    if (this.#held) this.#held = { ...this.#held, at: this.#marking.anchorAt(to) };
+  }
+
+  drop(_from: SheetTouch, to: SheetTouch, kept: boolean): void {
+    const held = this.#held;
+    this.#held = null;
+    if (held && kept) this.#marking.drop(held.point, to);
+  }
+
   /** Escape gives up what grows, Backspace takes its last pin back, Delete removes what is chosen. */
   key({ key }: KeyboardEvent): boolean {
     const { path, chosen, moving } = this.#marking.watched.get();
-    if (key === 'Escape' && moving) {
-      this.#marking.move(false);
+    if (key === 'Escape' && moving !== null) {
+      this.#marking.move(null);
       return true;
     }
     if (key === 'Escape' && (path.length > 0 || chosen)) {
@@ -54,15 +82,23 @@ export class MarkTool implements SheetTool {
   }
 
   draw(overlay: Overlay): void {
-    const { wish, path, chosen, width } = this.#marking.watched.get();
+    const { wish, path, chosen, width, moving } = this.#marking.watched.get();
     const placeOf = this.#placeOf;
-    const { marks, areas } = this.#pattern;
+    const { areas } = this.#pattern;
     hatchAreas(overlay, this.#pattern, placeOf);
     const lightUp = (mark: Mark) => {
       for (const ink of inkOfMark(mark, placeOf)) light(overlay, coursesOf(ink));
     };
-    const mark = chosen?.list === 'marks' ? marks.find(({ id }) => id === chosen.id) : undefined;
-    if (mark) lightUp(mark);
+    const mark = this.#marking.chosenMark();
+    if (mark) {
+      const held = this.#held;
+      const shown = held ? withPoint(mark, held.point, held.at) : mark;
+      lightUp(shown);
+      anchorsOf(shown).forEach((anchor, point) => {
+        const place = placeOf(anchor);
+        if (place) circle(overlay, place, point === (held?.point ?? moving) ? 13 : 7);
+      });
+    }
     const area = chosen?.list === 'areas' ? areas.find(({ id }) => id === chosen.id) : undefined;
     if (area) outlineArea(overlay, area.outline, placeOf, ACCENT);
     if (path.length > 1) {

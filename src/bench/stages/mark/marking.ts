@@ -16,8 +16,9 @@ import type { SheetTouch } from '../../sheet/tool.ts';
 import { Watched } from '../../watched/watched.ts';
 import { CalledOff } from '../../worker/held-worker.ts';
 import { AreaFinder } from './area-finder.ts';
-import { finish, type Grown, grow, isSameLine, marksOf } from './course.ts';
+import { finish, type Grown, grow, isSameLine, marksOf, NO_PIN } from './course.ts';
 import { marksNear } from './marks-near.ts';
+import { refusePoint, withPoint } from './points.ts';
 import { areasAt, type Tint } from './tint.ts';
 import { type CourseKind, drawnNames, type Wish } from './wishes.ts';
 
@@ -39,8 +40,8 @@ export interface MarkingState {
   readonly tint: Tint;
   /** What the next area ends at: lines that are found, or pins that are touched one after the other. */
   readonly bounds: Reach | 'pins';
-  /** The next touch puts the chosen marking elsewhere. */
-  readonly moving: boolean;
+  /** The point of the chosen marking that the next touch puts elsewhere. */
+  readonly moving: number | null;
 }
 
 /** A mark or an area. */
@@ -57,8 +58,6 @@ const SOON = 300;
 const LOOKING = 'Looking for the lines that go round this place …';
 
 const CHANGED = 'The pattern was changed while the area was looked for. Touch it again.';
-
-const NO_PIN_FOR_PICOT = 'A picot is worked round a pin, and no pin is near this place.';
 
 /** Markings and tints made, chosen, changed and removed: each a step of the design that can be undone. */
 export class Marking {
@@ -79,7 +78,7 @@ export class Marking {
       number: numberAfter(design.state().pattern),
       tint: { stitch: 'cloth' },
       bounds: 'lines',
-      moving: false,
+      moving: null,
       ...USUAL[unit],
     });
   }
@@ -102,15 +101,15 @@ export class Marking {
   tap(touch: SheetTouch): void {
     const { wish, path, number, moving } = this.#state();
     const course = this.#course();
-    const anchor = this.#anchorAt(touch);
-    if (moving) this.#moveTo(anchor);
+    const anchor = this.anchorAt(touch);
+    if (moving !== null) this.#movePoint(moving, anchor);
     else if (wish === 'choose') this.#chooseAt(touch);
     else if (course) this.#grown(course, grow(course, path, anchor, touch.reach));
     else if (wish === 'area') this.#tinting = this.#tinting.then(() => this.#tintAt(touch));
     else if (wish === 'number') this.#put('marks', [{ kind: 'number', at: anchor, value: number }]);
     else if (wish === 'text') this.#set({ path: [anchor], said: null });
     else if ('pin' in anchor) this.#put('marks', [{ kind: 'picot', at: anchor, side: 'left' }]);
-    else this.#say(NO_PIN_FOR_PICOT);
+    else this.#say(NO_PIN.picot);
   }
 
   /** The marking that grows is whole. */
@@ -147,9 +146,19 @@ export class Marking {
     announce(`${words}.`);
   }
 
-  /** The next touch of the sheet says where the chosen marking goes. */
-  move(moving: boolean): void {
+  /** The next touch of the sheet says where this point of the chosen marking goes. */
+  move(moving: number | null): void {
     this.#set({ moving, path: [], said: null });
+  }
+
+  /** A point of the chosen marking was dragged to where the touch is. */
+  drop(point: number, touch: SheetTouch): void {
+    this.#movePoint(point, this.anchorAt(touch));
+  }
+
+  chosenMark(): Mark | undefined {
+    const { chosen } = this.#state();
+    return chosen?.list === 'marks' ? this.#pattern().marks.find(({ id }) => id === chosen.id) : undefined;
   }
 
   remove({ list, id }: Chosen): void {
@@ -213,16 +222,18 @@ export class Marking {
     }
   }
 
-  #moveTo(at: Anchor): void {
-    const { chosen } = this.#state();
-    const mark = this.#pattern().marks.find(({ id }) => chosen?.list === 'marks' && id === chosen.id);
-    if (mark?.kind === 'picot' && !('pin' in at)) {
-      this.#say(NO_PIN_FOR_PICOT);
+  #movePoint(point: number, to: Anchor): void {
+    const { marks } = this.#pattern();
+    const mark = this.chosenMark();
+    if (!mark) return;
+    const moved = withPoint(mark, point, to);
+    const why = refusePoint(moved, point, marks);
+    if (why !== null) {
+      this.#say(why);
       return;
     }
-    this.#set({ moving: false, said: null });
-    if (mark && 'at' in mark)
-      this.change('marks', { ...mark, at }, `Moved ${drawnNames[mark.kind].toLowerCase()}`);
+    this.#set({ moving: null, said: null });
+    this.change('marks', moved, `Moved ${drawnNames[mark.kind].toLowerCase()}`);
   }
 
   #grown(course: CourseKind, grown: Grown): void {
@@ -277,7 +288,7 @@ export class Marking {
   }
 
   /** The pin within reach, so that the marking moves with it, or else the place itself. */
-  #anchorAt({ at, reach }: SheetTouch): Anchor {
+  anchorAt({ at, reach }: SheetTouch): Anchor {
     const { pins } = this.#pattern();
     if (this.#pins?.of !== pins) this.#pins = { of: pins, index: new PointIndex(pins) };
     const near = this.#pins.index.nearest(at, reach);
@@ -289,7 +300,7 @@ export class Marking {
 
   #set(change: Partial<MarkingState>): void {
     // Another choice has nothing to do with where this one was to go.
-    const moving = 'chosen' in change ? false : this.#state().moving;
+    const moving = 'chosen' in change ? null : this.#state().moving;
     this.watched.set({ ...this.#state(), moving, ...change });
   }
 }
