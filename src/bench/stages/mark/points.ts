@@ -31,7 +31,7 @@ export function refusePoint(moved: Mark, point: number, others: readonly Mark[])
   const isRing = moved.kind === 'gimp' && moved.closed;
   const meets = anchors.some((anchor, at) => {
     const next = anchors[at + 1] ?? (isRing ? anchors[0]! : null);
-    return next !== null && next !== anchor && isSame(anchor, next, 0);
+    return next !== null && isSame(anchor, next, 0);
   });
   if (meets) return 'Two points that follow each other cannot lie in one place. Touch another pin or place.';
   const isThere = others.some((other) => other.id !== moved.id && isSameLine(moved, other));
