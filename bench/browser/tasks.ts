@@ -6,7 +6,6 @@ import { beginFromPaper, goTo, openFile } from '../../test/support/bench/pages.t
 import { drawWholePage } from '../../test/support/whole-page.ts';
 import { DEAF } from './tools/deaf.ts';
 import { watchMainThread } from './tools/main-thread.ts';
-import { workOnManyPins } from './tools/many-pins.ts';
 import { largePattern, withFile } from './tools/patterns.ts';
 import { tell, tellSpans } from './tools/report.ts';
 import { measureServed } from './tools/served.ts';
@@ -15,7 +14,6 @@ const LONG = 600_000;
 
 await measureServed(async (address) => {
   const browser = await launchChromium();
-  await workOnManyPins(browser, address);
   await lookOver(browser, address);
   await traceWholePage(browser, address);
   await browser.close();
