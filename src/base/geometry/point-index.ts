@@ -1,17 +1,21 @@
 import KDBush from 'kdbush';
-import type { Box } from './box.ts';
+import { type Box, boxOf, heightOf, widthOf } from './box.ts';
 import { distance, type Point } from './point.ts';
 
 /** Finds which of many points lie near a place, by their index. */
 export class PointIndex {
   readonly #points: readonly Point[];
   readonly #tree: KDBush;
+  /** About as far as from one point to the next, or somewhat more. */
+  readonly #reach: number;
 
   constructor(points: readonly Point[]) {
     this.#points = points;
     this.#tree = new KDBush(points.length);
     for (const { x, y } of points) this.#tree.add(x, y);
     this.#tree.finish();
+    const box = boxOf(points);
+    this.#reach = Math.hypot(widthOf(box), heightOf(box)) / Math.sqrt(points.length) || Infinity;
   }
 
   inBox({ left, top, right, bottom }: Box): number[] {
@@ -38,10 +42,13 @@ export class PointIndex {
   /** How far the nearest other point lies from point `index`, or `most` where none is nearer than that. */
   nearestTo(index: number, most: number): number {
     const place = this.#points[index]!;
-    let nearest = most;
-    for (const other of this.within(place, most)) {
-      if (other !== index) nearest = Math.min(nearest, distance(place, this.#points[other]!));
+    // Outward from near by: within `most` may lie all the others.
+    for (let radius = Math.min(most, this.#reach); ; radius = Math.min(most, 4 * radius)) {
+      let nearest = Infinity;
+      for (const other of this.within(place, radius)) {
+        if (other !== index) nearest = Math.min(nearest, distance(place, this.#points[other]!));
+      }
+      if (nearest <= radius || radius >= most) return Math.min(nearest, most);
     }
-    return nearest;
   }
 }
