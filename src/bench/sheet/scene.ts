@@ -11,27 +11,27 @@ import type { Anchor, Area, Mark, Pattern, Pin } from '#pattern/pattern.ts';
 import { screenLetters } from './screen-letters.ts';
 
 /**
- * One marking or tint, with the pins that it is drawn from. Its box and its ink are made when they are first asked for,
- * so that a large pattern opens at once.
+ * One marking or tint, and what it is drawn from. Its places, its box and its ink are found when they are first asked
+ * for, so that a large pattern opens at once.
  */
 export class SceneItem {
   readonly record: Mark | Area;
-  readonly #anchors: readonly Anchor[];
-  readonly #pins: readonly (Point | undefined)[];
   readonly #placeOf: PlaceOf;
+  #places: readonly (Point | undefined)[] | null = null;
   #box: Box | null = null;
   #ink: readonly InkMark[] | null = null;
 
   constructor(record: Mark | Area, placeOf: PlaceOf) {
     this.record = record;
-    this.#anchors = 'kind' in record ? anchorsOf(record) : record.outline;
-    this.#pins = this.#anchors.map(placeOf);
     this.#placeOf = placeOf;
   }
 
   /** Holds all of its ink, and some air. */
   get box(): Box {
-    this.#box ??= growBox(boxOf(this.#pins.filter((place) => place !== undefined)), airOf(this.record));
+    this.#box ??= growBox(
+      boxOf(this.#placesNow().filter((place) => place !== undefined)),
+      airOf(this.record),
+    );
     return this.#box;
   }
 
@@ -43,10 +43,18 @@ export class SceneItem {
 
   /** Whether all that it is drawn from lies where it lay. */
   stillServes(placeOf: PlaceOf): boolean {
-    return (
-      placeOf === this.#placeOf ||
-      this.#anchors.every((anchor, index) => placeOf(anchor) === this.#pins[index])
-    );
+    if (placeOf === this.#placeOf) return true;
+    const places = this.#placesNow();
+    return this.#anchors().every((anchor, index) => placeOf(anchor) === places[index]);
+  }
+
+  #anchors(): readonly Anchor[] {
+    return 'kind' in this.record ? anchorsOf(this.record) : this.record.outline;
+  }
+
+  #placesNow(): readonly (Point | undefined)[] {
+    this.#places ??= this.#anchors().map(this.#placeOf);
+    return this.#places;
   }
 }
 
