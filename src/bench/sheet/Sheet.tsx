@@ -37,10 +37,10 @@ export function Sheet({ onReady }: { onReady: (view: SheetView | null) => void }
       <div className="sheet-buttons">
         <PenOnly view={view} />
         <Button className="button" data-steps aria-label="Closer" onPress={() => view?.zoomBy(1.5)}>
-          +
+          <span aria-hidden>+</span> <span className="words">Closer</span>
         </Button>
         <Button className="button" data-steps aria-label="Farther" onPress={() => view?.zoomBy(1 / 1.5)}>
-          −
+          <span aria-hidden>−</span> <span className="words">Farther</span>
         </Button>
         <Button className="button" onPress={() => view?.showWhole()}>
           Whole sheet
