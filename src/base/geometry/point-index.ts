@@ -6,16 +6,13 @@ import { distance, type Point } from './point.ts';
 export class PointIndex {
   readonly #points: readonly Point[];
   readonly #tree: KDBush;
-  /** About as far as from one point to the next, or somewhat more. */
-  readonly #reach: number;
+  #reach: number | null = null;
 
   constructor(points: readonly Point[]) {
     this.#points = points;
     this.#tree = new KDBush(points.length);
     for (const { x, y } of points) this.#tree.add(x, y);
     this.#tree.finish();
-    const box = boxOf(points);
-    this.#reach = Math.hypot(widthOf(box), heightOf(box)) / Math.sqrt(points.length) || Infinity;
   }
 
   inBox({ left, top, right, bottom }: Box): number[] {
@@ -43,12 +40,21 @@ export class PointIndex {
   nearestTo(index: number, most: number): number {
     const place = this.#points[index]!;
     // Outward from near by: within `most` may lie all the others.
-    for (let radius = Math.min(most, this.#reach); ; radius = Math.min(most, 4 * radius)) {
+    for (let radius = Math.min(most, this.#usualReach()); ; radius = Math.min(most, 4 * radius)) {
       let nearest = Infinity;
       for (const other of this.within(place, radius)) {
         if (other !== index) nearest = Math.min(nearest, distance(place, this.#points[other]!));
       }
       if (nearest <= radius || radius >= most) return Math.min(nearest, most);
     }
+  }
+
+  /** About as far as from one point to the next, or somewhat more. */
+  #usualReach(): number {
+    if (this.#reach === null) {
+      const box = boxOf(this.#points);
+      this.#reach = Math.hypot(widthOf(box), heightOf(box)) / Math.sqrt(this.#points.length) || Infinity;
+    }
+    return this.#reach;
   }
 }

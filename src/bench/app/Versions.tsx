@@ -5,6 +5,7 @@ import { announce } from '../parts/announce.ts';
 import type { VersionCard } from '../store/database.ts';
 import { useDatabase } from '../store/use-database.ts';
 import { listVersions, readVersion } from '../store/versions.ts';
+import { runJob } from '../worker/run.ts';
 
 /** Earlier states of the open pattern. Going back to one is a step like any other, and can be undone. */
 export function Versions() {
@@ -12,9 +13,14 @@ export function Versions() {
   const { id, design } = useWork();
   const [versions, setVersions] = useState<readonly VersionCard[] | null>(null);
   const goBack = async (version: VersionCard) => {
-    const pattern = await readVersion(database, version);
-    if (!pattern) return;
-    design.become(pattern, 'Went back to an earlier version');
+    const then = await readVersion(database, version);
+    if (!then) return;
+    const now = design.state().pattern;
+    // Beside the page: two large patterns are long to compare, record by record.
+    const change = await runJob('changeBetween', [now, then]);
+    const words = 'Went back to an earlier version';
+    if (design.state().pattern === now) design.edit(change, words);
+    else design.become(then, words);
     announce('The earlier version is here. Undo takes it back.');
   };
   if (!versions) {

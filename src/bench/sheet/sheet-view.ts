@@ -214,8 +214,10 @@ export class SheetView implements SheetHandle, GestureListener {
     this.redraw();
   };
 
-  #catchUp(): void {
-    if (this.#isSceneBehind) {
+  /** Brings the scene up to date; true where there was anything to do, and the frame has had its share of work. */
+  #catchUp(): boolean {
+    const wasBehind = this.#isSceneBehind;
+    if (wasBehind) {
       const before = this.#scene;
       const scene = sceneOf(this.#dress.instead ?? this.#pattern, before);
       this.#scene = scene;
@@ -228,6 +230,7 @@ export class SheetView implements SheetHandle, GestureListener {
     const isSharp = this.#drag || this.#base.serves(this.#cameraNow(), this.#view());
     if (this.#isToPaint || !isSharp) this.#base.paintAll(this.#painting(this.#scene!));
     this.#isToPaint = false;
+    return wasBehind;
   }
 
   #isSmall(changed: Box, { pattern }: Scene): boolean {
@@ -265,8 +268,7 @@ export class SheetView implements SheetHandle, GestureListener {
     const context = this.#canvas.getContext('2d', { alpha: false });
     if (!context) return;
     const camera = this.#cameraNow();
-    this.#catchUp();
-    const more = this.#base.work();
+    const more = this.#catchUp() || this.#base.work();
     context.setTransform(ratio, 0, 0, ratio, 0, 0);
     context.fillStyle = '#ffffff';
     context.fillRect(0, 0, view.width, view.height);

@@ -11,6 +11,7 @@ import { look } from '#jobs/look.ts';
 import { routeByHand } from '#jobs/route.ts';
 import type { KnownWords } from '#jobs/true/known.ts';
 import { proposeTrue } from '#jobs/true/propose.ts';
+import { changeBetween } from '#pattern/change/between.ts';
 import { writeContainer } from '#pattern/container/container.ts';
 import type { Pattern } from '#pattern/pattern.ts';
 import { backUp, bringBack } from './backup-jobs.ts';
@@ -44,6 +45,7 @@ export const jobs = {
   paper,
   paperScale,
   trace,
+  changeBetween: (before: Pattern, after: Pattern, _progress: Progress) => changeBetween(before, after),
   areaAt: (pattern: Pattern, reach: Reach, at: Point, _progress: Progress) =>
     areaAt(boundsOf(pattern, reach), at),
   look: (pattern: Pattern, progress: Progress) => look(pattern, progress),

@@ -18,7 +18,9 @@ export function addPin(pattern: Pattern, { x, y }: Point): { readonly change: Ch
  * Throws where the pattern has no pin of that id.
  */
 export function updatePins(pattern: Pattern, records: readonly Pin[]): Change {
-  const pins = pinsById(pattern);
+  // Only those that are named: one pin must be quick to move among a hundred thousand.
+  const named = new Set(records.map(({ id }) => id));
+  const pins = pinsById({ pins: pattern.pins.filter(({ id }) => named.has(id)) });
   const updated = records.map((to) => {
     const from = pins.get(to.id);
     if (!from) throw new RangeError(`updatePins: no pin "${to.id}"`);
