@@ -58,6 +58,11 @@ export class BaseLayer {
     for (const _ of paint(brush, { ...painting, camera, view: size }, box));
   }
 
+  /** Whether a picture is begun and not yet whole. */
+  get isAtWork(): boolean {
+    return this.#next !== null;
+  }
+
   /** Paints on for this frame's share of time; true while more is to be done. */
   work(): boolean {
     if (!this.#next) return false;

@@ -268,7 +268,7 @@ export class SheetView implements SheetHandle, GestureListener {
     const context = this.#canvas.getContext('2d', { alpha: false });
     if (!context) return;
     const camera = this.#cameraNow();
-    const more = this.#catchUp() || this.#base.work();
+    const more = this.#catchUp() ? this.#base.isAtWork : this.#base.work();
     context.setTransform(ratio, 0, 0, ratio, 0, 0);
     context.fillStyle = '#ffffff';
     context.fillRect(0, 0, view.width, view.height);
