@@ -7,7 +7,7 @@ import type { Pin } from '#pattern/pattern.ts';
 import type { Camera, ViewSize } from './camera.ts';
 import { boxOfPixels, layFilm, pixelsOf } from './lay-film.ts';
 import type { PaperUnder } from './paper-under.ts';
-import { inPaintingOrder, meets, type Scene, type SceneItem, USUAL_DOT } from './scene.ts';
+import { meets, type Scene, type SceneItem, USUAL_DOT } from './scene.ts';
 import { SHEET_LETTERS } from './screen-letters.ts';
 
 /** All that a picture of the sheet is painted from. */
@@ -69,7 +69,7 @@ export function* paint(brush: Brush, painting: Painting, wanted: Box): Generator
   }
   if (markings) {
     const options = { leastLine: 0.7 / pixels, fontFamily: SHEET_LETTERS };
-    for (const items of [scene.areas, inPaintingOrder(scene.marks)]) {
+    for (const items of [scene.areas, scene.painted]) {
       for (const chunk of chunksIn(items, box)) {
         drawOnCanvas(
           chunk.flatMap((item) => item.ink).map((mark) => markUnder(mark, film)),

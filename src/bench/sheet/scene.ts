@@ -64,18 +64,24 @@ export interface Scene {
   readonly placeOf: PlaceOf;
   readonly areas: readonly SceneItem[];
   readonly marks: readonly SceneItem[];
+  /** The marks as they are painted: thick gimps first, so that fine lines stay on top of them. */
+  readonly painted: readonly SceneItem[];
 }
 
 /** The scene of a pattern. Whatever is drawn from the same records as in the scene before is taken from there. */
 export function sceneOf(pattern: Pattern, before: Scene | null): Scene {
   const placeOf = before?.pattern.pins === pattern.pins ? before.placeOf : placesOf(pattern);
+  const marks = itemsOf(pattern.marks, before?.marks ?? [], placeOf);
   return {
     pattern,
     placeOf,
     areas: itemsOf(pattern.areas, before?.areas ?? [], placeOf),
-    marks: itemsOf(pattern.marks, before?.marks ?? [], placeOf),
+    marks,
+    painted: [...marks.filter(isGimp), ...marks.filter((one) => !isGimp(one))],
   };
 }
+
+const isGimp = ({ record }: SceneItem): boolean => 'kind' in record && record.kind === 'gimp';
 
 function itemsOf(
   records: readonly (Mark | Area)[],
@@ -93,12 +99,6 @@ function itemsOf(
     const old = oldOf(record, index);
     return old?.stillServes(placeOf) ? old : new SceneItem(record, placeOf);
   });
-}
-
-/** Thick gimps first, so that fine lines stay on top of them. */
-export function inPaintingOrder(marks: readonly SceneItem[]): readonly SceneItem[] {
-  const isGimp = ({ record }: SceneItem) => 'kind' in record && record.kind === 'gimp';
-  return [...marks.filter(isGimp), ...marks.filter((one) => !isGimp(one))];
 }
 
 /** Things that differ are told apart one by one up to so many; of more, no place is left as it was. */

@@ -9,16 +9,15 @@ import { pointNames } from './points.ts';
 import { SizeField } from './SizeField.tsx';
 import { drawnNames } from './wishes.ts';
 
-/** The chosen marking: what can be changed about one of its kind, and removing it. */
-export function ChosenMark({
-  marking,
-  mark,
-  moving,
-}: {
+interface ChosenMarkProps {
   readonly marking: Marking;
   readonly mark: Mark;
+  /** The point that the next touch puts elsewhere. */
   readonly moving: number | null;
-}) {
+}
+
+/** The chosen marking: what can be changed about one of its kind, and removing it. */
+export function ChosenMark({ marking, mark, moving }: ChosenMarkProps) {
   return (
     <section className="offer" aria-label="The chosen marking">
       <h3>Chosen: {drawnNames[mark.kind].toLowerCase()}</h3>
@@ -36,15 +35,7 @@ export function ChosenMark({
 const FEW = 2;
 
 /** A button for each point of a marking, after which a touch says where it goes; on the sheet it can be dragged too. */
-function Points({
-  marking,
-  mark,
-  moving,
-}: {
-  readonly marking: Marking;
-  readonly mark: Mark;
-  readonly moving: number | null;
-}) {
+function Points({ marking, mark, moving }: ChosenMarkProps) {
   const names = pointNames(mark);
   const wordsFor = (name: string) => (name === 'it' ? 'Put it elsewhere' : `Move ${name}`);
   const buttons = names.map((name, point) => (

@@ -45,7 +45,7 @@ export function Panel() {
 
   const placeOf = useMemo(() => placesOf(pattern), [pattern]);
   const { list, id } = state.chosen ?? {};
-  const mark = list === 'marks' ? pattern.marks.find((one) => one.id === id) : undefined;
+  const mark = marking.chosenMark();
   const area = list === 'areas' ? pattern.areas.find((one) => one.id === id) : undefined;
   return (
     <>
